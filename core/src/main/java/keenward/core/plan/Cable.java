@@ -1,0 +1,22 @@
+package keenward.core.plan;
+
+import keenward.core.quantities.Conductor;
+import keenward.core.quantities.Length;
+
+/**
+ * One run of cable that carries power.
+ *
+ * @param name name, unique in the plan
+ * @param from name of the supply, junction or device nearer the supply
+ * @param to name of the junction or device further from it
+ * @param length length of the run, one way
+ * @param conductor size of each conductor
+ * @param doubled whether two cores are used for each pole
+ */
+public record Cable(
+    String name,
+    String from,
+    String to,
+    Fact<Length> length,
+    Fact<Conductor> conductor,
+    Fact<Boolean> doubled) {}

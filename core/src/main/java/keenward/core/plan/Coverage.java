@@ -1,0 +1,15 @@
+package keenward.core.plan;
+
+import keenward.core.quantities.Angle;
+import keenward.core.quantities.Length;
+
+/**
+ * What a detector sees, as its data sheet states it.
+ *
+ * @param pattern the shape
+ * @param range reach
+ * @param angle opening angle of a fan
+ * @param petAllowance whether the pattern leaves room for an animal on the floor
+ */
+public record Coverage(
+    Fact<CoveragePattern> pattern, Fact<Length> range, Fact<Angle> angle, Fact<Boolean> petAllowance) {}

@@ -1,0 +1,20 @@
+package keenward.core.quantities;
+
+import java.util.Map;
+
+/**
+ * An angle, clockwise from the plan's north (the positive y axis) where it is a bearing.
+ *
+ * @param degrees the value
+ * @param written the text on site
+ */
+public record Angle(double degrees, String written) implements Quantity {
+
+  private static final Units UNITS =
+      new Units("an angle such as 225 deg", Map.of("deg", "1"), "-360", "360");
+
+  /** Reads an angle such as 225 deg. */
+  public static Parsed<Angle> parse(String text) {
+    return UNITS.parse(text, (value, written) -> new Angle(value.doubleValue(), written));
+  }
+}

@@ -1,0 +1,20 @@
+package keenward.core.quantities;
+
+import java.util.Map;
+
+/**
+ * A temperature.
+ *
+ * @param celsius the value
+ * @param written the text on site
+ */
+public record Temperature(double celsius, String written) implements Quantity {
+
+  private static final Units UNITS =
+      new Units("a temperature such as 10 C", Map.of("C", "1", "°C", "1"), "-80", "120");
+
+  /** Reads a temperature such as 10 C. */
+  public static Parsed<Temperature> parse(String text) {
+    return UNITS.parse(text, (value, written) -> new Temperature(value.doubleValue(), written));
+  }
+}
