@@ -1,0 +1,21 @@
+package keenward.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Objects;
+import picocli.CommandLine.IVersionProvider;
+
+/** The program's version, written into the jar by the build. */
+final class Version implements IVersionProvider {
+
+  @Override
+  public String[] getVersion() throws IOException {
+    try (InputStream stream =
+        Objects.requireNonNull(Version.class.getResourceAsStream("version.txt"))) {
+      return new String[] {
+        "keenward " + new String(stream.readAllBytes(), StandardCharsets.UTF_8).strip()
+      };
+    }
+  }
+}
