@@ -1,0 +1,51 @@
+package keenward.core.rules;
+
+import java.util.List;
+import keenward.core.plan.Worded;
+import keenward.core.plan.Zone;
+
+/** Puts things of a plan into the sentences of findings. */
+public final class Words {
+
+  private Words() {}
+
+  /** A zone, such as {@code zone 6 'Passage motion'}. */
+  public static String zone(Zone zone) {
+    return "zone " + zone.number() + " '" + zone.name() + "'";
+  }
+
+  /** A zone at the beginning of a sentence. */
+  public static String atStart(Zone zone) {
+    return "Zone " + zone.number() + " '" + zone.name() + "'";
+  }
+
+  /** Several zones, such as {@code 1 'Shop door' and 2 'Shop motion'}. */
+  public static String zones(List<Zone> zones) {
+    return list(zones.stream().map(zone -> zone.number() + " '" + zone.name() + "'").toList());
+  }
+
+  /** Names in quotation marks, the last joined by {@code and}. */
+  public static String names(List<String> names) {
+    return list(names.stream().map(name -> "'" + name + "'").toList());
+  }
+
+  /** The words of enumeration constants, the last joined by {@code and}. */
+  public static String words(List<? extends Worded> constants) {
+    return list(constants.stream().map(Worded::word).toList());
+  }
+
+  /** Texts, the last joined by {@code and}. */
+  public static String list(List<String> texts) {
+    return switch (texts.size()) {
+      case 0 -> "none";
+      case 1 -> texts.getFirst();
+      default ->
+          String.join(", ", texts.subList(0, texts.size() - 1)) + " and " + texts.getLast();
+    };
+  }
+
+  /** A number with what it counts, such as {@code 1 resistor} or {@code 2 resistors}. */
+  public static String count(int number, String one) {
+    return number + " " + one + (number == 1 ? "" : "s");
+  }
+}

@@ -1,0 +1,146 @@
+package keenward.core.plan;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import keenward.core.quantities.Angle;
+import keenward.core.quantities.Current;
+import keenward.core.quantities.Length;
+import keenward.core.quantities.Period;
+
+/** Builds a device of a test's plan. */
+public final class DeviceBuilder {
+  private final String name;
+  private final DeviceKind kind;
+  private Fact<Wiring> wiring = Fact.missing();
+  private List<String> inputs = List.of();
+  private Fact<Current> standbyCurrent = Fact.missing();
+  private Fact<Current> alarmCurrent = Fact.missing();
+  private Fact<Coverage> coverage = Fact.missing();
+  private Fact<Period> cellLife = Fact.missing();
+  private Fact<Period> replaceAfter = Fact.missing();
+  private Fact<Boolean> latching = Fact.missing();
+  private Fact<String> room = Fact.missing();
+  private Fact<String> opening = Fact.missing();
+  private Fact<Point> at = Fact.missing();
+  private Fact<Angle> bearing = Fact.missing();
+  private Fact<String> supply = Fact.missing();
+  private Fact<String> serial = Fact.missing();
+  private Fact<LocalDate> fitted = Fact.missing();
+
+  DeviceBuilder(String name, DeviceKind kind) {
+    this.name = name;
+    this.kind = kind;
+  }
+
+  public DeviceBuilder wired() {
+    wiring = Fact.of(Wiring.WIRED);
+    return this;
+  }
+
+  public DeviceBuilder bus() {
+    wiring = Fact.of(Wiring.BUS);
+    return this;
+  }
+
+  public DeviceBuilder radio() {
+    wiring = Fact.of(Wiring.RADIO);
+    return this;
+  }
+
+  public DeviceBuilder radio(String serialNumber) {
+    serial = Fact.of(serialNumber);
+    return radio();
+  }
+
+  public DeviceBuilder serialUnknown() {
+    serial = Fact.unknown();
+    return this;
+  }
+
+  public DeviceBuilder inputs(String... names) {
+    inputs = Arrays.asList(names);
+    return this;
+  }
+
+  public DeviceBuilder draws(String standby, String alarm) {
+    standbyCurrent = Fact.of(Quantities.of(Current.parse(standby)));
+    alarmCurrent = Fact.of(Quantities.of(Current.parse(alarm)));
+    return this;
+  }
+
+  public DeviceBuilder covers(CoveragePattern pattern, String range, String angle) {
+    coverage =
+        Fact.of(
+            new Coverage(
+                Fact.of(pattern),
+                Fact.of(Quantities.of(Length.parse(range))),
+                Fact.of(Quantities.of(Angle.parse(angle))),
+                Fact.missing()));
+    return this;
+  }
+
+  public DeviceBuilder cellLife(String period) {
+    cellLife = Fact.of(Quantities.of(Period.parse(period)));
+    return this;
+  }
+
+  public DeviceBuilder replaceAfter(String period) {
+    replaceAfter = Fact.of(Quantities.of(Period.parse(period)));
+    return this;
+  }
+
+  public DeviceBuilder latching(boolean yes) {
+    latching = Fact.of(yes);
+    return this;
+  }
+
+  public DeviceBuilder room(String roomName) {
+    room = Fact.of(roomName);
+    return this;
+  }
+
+  public DeviceBuilder on(String openingName) {
+    opening = Fact.of(openingName);
+    return this;
+  }
+
+  public DeviceBuilder at(double xMetres, double yMetres) {
+    at = Fact.of(new Point(xMetres, yMetres));
+    return this;
+  }
+
+  public DeviceBuilder bearing(String angle) {
+    bearing = Fact.of(Quantities.of(Angle.parse(angle)));
+    return this;
+  }
+
+  public DeviceBuilder supply(String supplyName) {
+    supply = Fact.of(supplyName);
+    return this;
+  }
+
+  public DeviceBuilder fitted(String date) {
+    fitted = Fact.of(Quantities.date(date));
+    return this;
+  }
+
+  Device build() {
+    return new Device(
+        name,
+        Fact.missing(),
+        new DeviceTraits(
+            Fact.of(kind), wiring, inputs, standbyCurrent, alarmCurrent, Fact.missing(), coverage,
+            cellLife, replaceAfter, Fact.missing(), Fact.missing(), Fact.missing(), latching),
+        room,
+        opening,
+        at,
+        Fact.missing(),
+        bearing,
+        supply,
+        serial,
+        Fact.missing(),
+        fitted,
+        Fact.missing());
+  }
+}

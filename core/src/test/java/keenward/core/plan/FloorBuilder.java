@@ -1,0 +1,94 @@
+package keenward.core.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import keenward.core.quantities.Length;
+
+/** Builds a floor of a test's plan; rooms are rectangles along the axes, lengths in metres. */
+public final class FloorBuilder {
+  private final String name;
+  private final List<Room> rooms = new ArrayList<>();
+  private final List<Opening> openings = new ArrayList<>();
+  private final List<Stair> stairs = new ArrayList<>();
+
+  FloorBuilder(String name) {
+    this.name = name;
+  }
+
+  public FloorBuilder room(
+      String room, RoomUse use, double west, double south, double east, double north) {
+    return room(
+        room,
+        use,
+        List.of(
+            new Point(west, south),
+            new Point(east, south),
+            new Point(east, north),
+            new Point(west, north)));
+  }
+
+  /** A room without a drawing, or with an outline of any form. */
+  public FloorBuilder room(String room, RoomUse use, List<Point> outline) {
+    rooms.add(new Room(room, Fact.of(use), outline));
+    return this;
+  }
+
+  /** An opening between two rooms, or a room and outside, whose place on the wall is not stated. */
+  public FloorBuilder opening(String opening, OpeningKind kind, String between, String and) {
+    return opening(opening, kind, between, and, Fact.missing(), Fact.missing(), Fact.missing());
+  }
+
+  /** An opening on a stated edge, 0.5 m from its first corner. */
+  public FloorBuilder opening(
+      String opening, OpeningKind kind, String between, String and, int edge) {
+    return opening(opening, kind, between, and, Fact.of(edge), Fact.missing(), Fact.missing());
+  }
+
+  public FloorBuilder excluded(String opening, OpeningKind kind, String between, String reason) {
+    return opening(
+        opening, kind, between, EdgeSelector.OUTSIDE, Fact.missing(), Fact.missing(),
+        Fact.of(reason));
+  }
+
+  public FloorBuilder unreachable(String opening, OpeningKind kind, String between) {
+    return opening(
+        opening, kind, between, EdgeSelector.OUTSIDE, Fact.missing(), Fact.of(false),
+        Fact.missing());
+  }
+
+  public FloorBuilder stair(String stair, String from, String to) {
+    stairs.add(new Stair(stair, from, to));
+    return this;
+  }
+
+  private FloorBuilder opening(
+      String opening,
+      OpeningKind kind,
+      String between,
+      String and,
+      Fact<Integer> edge,
+      Fact<Boolean> reachable,
+      Fact<String> excluded) {
+    openings.add(
+        new Opening(
+            opening,
+            kind,
+            new EdgeSelector(between, and, edge),
+            Fact.of(Quantities.of(Length.parse("0.5 m"))),
+            Fact.of(Quantities.of(Length.parse("0.9 m"))),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            reachable,
+            excluded,
+            Fact.missing()));
+    return this;
+  }
+
+  Floor build() {
+    return new Floor(
+        name, DrawingUnit.METRES, Fact.missing(), Fact.missing(), Fact.missing(), rooms, List.of(),
+        openings, List.of(), stairs);
+  }
+}

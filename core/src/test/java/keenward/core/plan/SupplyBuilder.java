@@ -1,0 +1,82 @@
+package keenward.core.plan;
+
+import java.time.LocalDate;
+import keenward.core.quantities.Capacity;
+import keenward.core.quantities.Current;
+import keenward.core.quantities.Temperature;
+import keenward.core.quantities.Voltage;
+
+/** Builds a supply of a test's plan. */
+public final class SupplyBuilder {
+  private final String name;
+  private Fact<Voltage> voltage = Fact.missing();
+  private Fact<Current> rating = Fact.missing();
+  private Fact<Current> ownStandby = Fact.missing();
+  private Fact<Current> ownAlarm = Fact.missing();
+  private Fact<Current> charge = Fact.missing();
+  private Fact<Capacity> largest = Fact.missing();
+  private Fact<Capacity> capacity = Fact.missing();
+  private Fact<LocalDate> fitted = Fact.missing();
+  private Fact<Temperature> temperature = Fact.missing();
+  private Fact<Double> ageing = Fact.missing();
+
+  SupplyBuilder(String name) {
+    this.name = name;
+  }
+
+  public SupplyBuilder voltage(String text) {
+    voltage = Fact.of(Quantities.of(Voltage.parse(text)));
+    return this;
+  }
+
+  public SupplyBuilder rating(String text) {
+    rating = Fact.of(Quantities.of(Current.parse(text)));
+    return this;
+  }
+
+  public SupplyBuilder own(String standby, String alarm) {
+    ownStandby = Fact.of(Quantities.of(Current.parse(standby)));
+    ownAlarm = Fact.of(Quantities.of(Current.parse(alarm)));
+    return this;
+  }
+
+  public SupplyBuilder charge(String text) {
+    charge = Fact.of(Quantities.of(Current.parse(text)));
+    return this;
+  }
+
+  public SupplyBuilder largestBattery(String text) {
+    largest = Fact.of(Quantities.of(Capacity.parse(text)));
+    return this;
+  }
+
+  public SupplyBuilder battery(String text) {
+    capacity = Fact.of(Quantities.of(Capacity.parse(text)));
+    return this;
+  }
+
+  public SupplyBuilder batteryFitted(String date) {
+    fitted = Fact.of(Quantities.date(date));
+    return this;
+  }
+
+  public SupplyBuilder lowestTemperature(String text) {
+    temperature = Fact.of(Quantities.of(Temperature.parse(text)));
+    return this;
+  }
+
+  public SupplyBuilder ageingFactor(double factor) {
+    ageing = Fact.of(factor);
+    return this;
+  }
+
+  Supply build() {
+    Fact<Battery> battery =
+        capacity.isGiven() || fitted.isGiven()
+            ? Fact.of(new Battery(capacity, fitted))
+            : Fact.missing();
+    return new Supply(
+        name, Fact.missing(), voltage, rating, ownStandby, ownAlarm, charge, largest, battery,
+        temperature, ageing, Fact.missing());
+  }
+}
