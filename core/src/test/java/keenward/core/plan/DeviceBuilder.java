@@ -7,6 +7,7 @@ import keenward.core.quantities.Angle;
 import keenward.core.quantities.Current;
 import keenward.core.quantities.Length;
 import keenward.core.quantities.Period;
+import keenward.core.quantities.Voltage;
 
 /** Builds a device of a test's plan. */
 public final class DeviceBuilder {
@@ -16,6 +17,7 @@ public final class DeviceBuilder {
   private List<String> inputs = List.of();
   private Fact<Current> standbyCurrent = Fact.missing();
   private Fact<Current> alarmCurrent = Fact.missing();
+  private Fact<Voltage> minimumVoltage = Fact.missing();
   private Fact<Coverage> coverage = Fact.missing();
   private Fact<Period> cellLife = Fact.missing();
   private Fact<Period> replaceAfter = Fact.missing();
@@ -66,6 +68,22 @@ public final class DeviceBuilder {
   public DeviceBuilder draws(String standby, String alarm) {
     standbyCurrent = Fact.of(Quantities.of(Current.parse(standby)));
     alarmCurrent = Fact.of(Quantities.of(Current.parse(alarm)));
+    return this;
+  }
+
+  public DeviceBuilder drawsAtRest(String standby) {
+    standbyCurrent = Fact.of(Quantities.of(Current.parse(standby)));
+    return this;
+  }
+
+  public DeviceBuilder drawsUnknown() {
+    standbyCurrent = Fact.unknown();
+    alarmCurrent = Fact.unknown();
+    return this;
+  }
+
+  public DeviceBuilder worksFrom(String voltage) {
+    minimumVoltage = Fact.of(Quantities.of(Voltage.parse(voltage)));
     return this;
   }
 
@@ -130,7 +148,7 @@ public final class DeviceBuilder {
         name,
         Fact.missing(),
         new DeviceTraits(
-            Fact.of(kind), wiring, inputs, standbyCurrent, alarmCurrent, Fact.missing(), coverage,
+            Fact.of(kind), wiring, inputs, standbyCurrent, alarmCurrent, minimumVoltage, coverage,
             cellLife, replaceAfter, Fact.missing(), Fact.missing(), Fact.missing(), latching),
         room,
         opening,

@@ -129,6 +129,11 @@ public final class PlanBuilder {
     return this;
   }
 
+  public PlanBuilder cable(Cable cable) {
+    cables.add(cable);
+    return this;
+  }
+
   public PlanBuilder panel(Consumer<PanelBuilder> details) {
     details.accept(panel);
     return this;

@@ -19,6 +19,7 @@ public final class SupplyBuilder {
   private Fact<LocalDate> fitted = Fact.missing();
   private Fact<Temperature> temperature = Fact.missing();
   private Fact<Double> ageing = Fact.missing();
+  private Fact<Boolean> signalsMainsFailure = Fact.missing();
 
   SupplyBuilder(String name) {
     this.name = name;
@@ -70,6 +71,11 @@ public final class SupplyBuilder {
     return this;
   }
 
+  public SupplyBuilder signalsMainsFailure(boolean yes) {
+    signalsMainsFailure = Fact.of(yes);
+    return this;
+  }
+
   Supply build() {
     Fact<Battery> battery =
         capacity.isGiven() || fitted.isGiven()
@@ -77,6 +83,6 @@ public final class SupplyBuilder {
             : Fact.missing();
     return new Supply(
         name, Fact.missing(), voltage, rating, ownStandby, ownAlarm, charge, largest, battery,
-        temperature, ageing, Fact.missing());
+        temperature, ageing, signalsMainsFailure);
   }
 }

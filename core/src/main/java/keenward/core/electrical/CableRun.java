@@ -1,0 +1,31 @@
+package keenward.core.electrical;
+
+import java.util.List;
+import keenward.core.plan.Device;
+import keenward.core.plan.Fact;
+import keenward.core.quantities.Voltage;
+
+/**
+ * The cables from a supply to one device and the voltage that arrives there, with every device on the way drawing its
+ * current.
+ *
+ * @param device the device at the far end
+ * @param supply name of the supply
+ * @param cables names of the cables, from the supply outwards
+ * @param lines one line for each cable, then the sum
+ * @param volts voltage at the device with the battery at the end of its discharge and every device in alarm
+ */
+public record CableRun(
+    Device device, String supply, List<String> cables, List<Explained> lines, Explained volts) {
+
+  /** Copies the lists. */
+  public CableRun {
+    cables = List.copyOf(cables);
+    lines = List.copyOf(lines);
+  }
+
+  /** Least voltage at which the device works, as stated. */
+  public Fact<Voltage> minimum() {
+    return device.traits().minimumVoltage();
+  }
+}
