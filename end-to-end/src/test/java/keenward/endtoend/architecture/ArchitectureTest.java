@@ -1,0 +1,104 @@
+package keenward.endtoend.architecture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import keenward.endtoend.Repository;
+import org.junit.jupiter.api.Test;
+
+/** Keenward's own house keeps the rules. */
+class ArchitectureTest {
+
+  private static final String NAME = "keenward";
+  private static final House HOUSE = new House(NAME);
+  private static final JavaClasses PROGRAM =
+      new ClassFileImporter()
+          .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+          .importPackages(NAME);
+
+  @Test
+  void roomsUseOnlyRoomsAboveThem() {
+    HOUSE.roomsUseOnlyRoomsAboveThem().check(PROGRAM);
+  }
+
+  @Test
+  void corePackagesUseOnlyThoseBeforeThem() {
+    HOUSE.corePackagesUseOnlyThoseBeforeThem().check(PROGRAM);
+  }
+
+  @Test
+  void packagesHaveNoCycles() {
+    HOUSE.packagesHaveNoCycles().check(PROGRAM);
+  }
+
+  @Test
+  void coreIsPure() {
+    Purity.coreIsPure(HOUSE).check(PROGRAM);
+  }
+
+  @Test
+  void whatRunsInABrowserUsesOnlyWhatBrowsersHave() {
+    BrowserReadiness.compilesForTheBrowser(HOUSE, PROGRAM).check(PROGRAM);
+  }
+
+  @Test
+  void everyPackageIsNullMarked() throws IOException {
+    Conventions.everyPackageIsNullMarked().check(compiled("classes", "test-classes"));
+  }
+
+  @Test
+  void testsAreInClassesNamedTest() throws IOException {
+    Conventions.testsAreInClassesNamedTest().check(compiled("test-classes"));
+  }
+
+  /** Without this, a package that the importer does not see would be judged by no rule. */
+  @Test
+  void everyPackageWithSourcesIsAmongThoseJudged() throws IOException {
+    Set<String> judged =
+        PROGRAM.stream().map(JavaClass::getPackageName).collect(Collectors.toSet());
+    Set<String> written = new TreeSet<>();
+    for (Path module : Repository.modules()) {
+      Path sources = module.resolve("src/main/java");
+      if (Files.isDirectory(sources)) {
+        try (Stream<Path> files = Files.walk(sources)) {
+          files
+              .filter(file -> file.toString().endsWith(".java"))
+              .filter(file -> !file.endsWith("package-info.java"))
+              .map(file -> sources.relativize(file.getParent()).toString().replace('/', '.'))
+              .forEach(written::add);
+        }
+      }
+    }
+
+    assertThat(written).contains("keenward.core.plan", "keenward.cli");
+    assertThat(judged).containsAll(written);
+  }
+
+  private static JavaClasses compiled(String... folderNames) throws IOException {
+    List<Path> folders = new ArrayList<>();
+    for (Path module : Repository.modules()) {
+      for (String name : folderNames) {
+        Path folder = module.resolve(Repository.buildFolder()).resolve(name);
+        if (Files.isDirectory(folder)) {
+          folders.add(folder);
+        }
+      }
+    }
+    assertThat(folders).isNotEmpty();
+    return new ClassFileImporter()
+        .withImportOption(location -> !location.contains("/architecture/crooked/"))
+        .importPaths(folders);
+  }
+}
