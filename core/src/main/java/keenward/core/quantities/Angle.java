@@ -1,5 +1,6 @@
 package keenward.core.quantities;
 
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -16,5 +17,10 @@ public record Angle(double degrees, String written) implements Quantity {
   /** Reads an angle such as 225 deg. */
   public static Parsed<Angle> parse(String text) {
     return UNITS.parse(text, (value, written) -> new Angle(value.doubleValue(), written));
+  }
+
+  /** The units that {@link #parse} knows, as written. */
+  public static List<String> units() {
+    return UNITS.names();
   }
 }

@@ -1,5 +1,6 @@
 package keenward.core.quantities;
 
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -16,5 +17,10 @@ public record Capacity(double ampereHours, String written) implements Quantity {
   /** Reads a battery capacity such as 7 Ah. */
   public static Parsed<Capacity> parse(String text) {
     return UNITS.parse(text, (value, written) -> new Capacity(value.doubleValue(), written));
+  }
+
+  /** The units that {@link #parse} knows, as written. */
+  public static List<String> units() {
+    return UNITS.names();
   }
 }

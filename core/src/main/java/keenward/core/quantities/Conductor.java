@@ -1,6 +1,8 @@
 package keenward.core.quantities;
 
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * A conductor size, by American wire gauge or by cross-section. The resistance belongs to the tables of {@code
@@ -40,5 +42,10 @@ public record Conductor(Gauge gauge, double size, String written) implements Qua
     return found != null && found.size() != Math.rint(found.size())
         ? Parsed.expected(EXPECTATION)
         : gauge;
+  }
+
+  /** The units that {@link #parse} knows, as written. */
+  public static List<String> units() {
+    return Stream.concat(AWG.names().stream(), AREA.names().stream()).toList();
   }
 }

@@ -1,5 +1,6 @@
 package keenward.core.quantities;
 
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -16,5 +17,10 @@ public record Current(double milliamps, String written) implements Quantity {
   /** Reads a current such as 12 mA. */
   public static Parsed<Current> parse(String text) {
     return UNITS.parse(text, (value, written) -> new Current(value.doubleValue(), written));
+  }
+
+  /** The units that {@link #parse} knows, as written. */
+  public static List<String> units() {
+    return UNITS.names();
   }
 }

@@ -1,5 +1,6 @@
 package keenward.core.quantities;
 
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -16,5 +17,10 @@ public record Frequency(double megahertz, String written) implements Quantity {
   /** Reads a frequency such as 868.3 MHz. */
   public static Parsed<Frequency> parse(String text) {
     return UNITS.parse(text, (value, written) -> new Frequency(value.doubleValue(), written));
+  }
+
+  /** The units that {@link #parse} knows, as written. */
+  public static List<String> units() {
+    return UNITS.names();
   }
 }

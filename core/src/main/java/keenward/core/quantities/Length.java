@@ -1,5 +1,6 @@
 package keenward.core.quantities;
 
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -16,5 +17,10 @@ public record Length(double metres, String written) implements Quantity {
   /** Reads a length such as 36 m or 120 ft. */
   public static Parsed<Length> parse(String text) {
     return UNITS.parse(text, (value, written) -> new Length(value.doubleValue(), written));
+  }
+
+  /** The units that {@link #parse} knows, as written. */
+  public static List<String> units() {
+    return UNITS.names();
   }
 }

@@ -1,5 +1,6 @@
 package keenward.core.quantities;
 
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -16,5 +17,10 @@ public record Level(double decibelMilliwatts, String written) implements Quantit
   /** Reads a level such as -105 dBm. */
   public static Parsed<Level> parse(String text) {
     return UNITS.parse(text, (value, written) -> new Level(value.doubleValue(), written));
+  }
+
+  /** The units that {@link #parse} knows, as written. */
+  public static List<String> units() {
+    return UNITS.names();
   }
 }

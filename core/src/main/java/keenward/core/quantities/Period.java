@@ -1,7 +1,9 @@
 package keenward.core.quantities;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * A length of time on the calendar: whole months, since service intervals are not a number of days.
@@ -23,9 +25,17 @@ public record Period(int months, String written) implements Quantity {
   public static Parsed<Period> parse(String text) {
     Parsed<BigDecimal> exact = UNITS.parse(text, (value, written) -> value);
     BigDecimal value = exact.value();
-    if (value == null || value.stripTrailingZeros().scale() > 0) {
+    if (value == null) {
+      return Parsed.expected(Objects.requireNonNull(exact.expected()));
+    }
+    if (value.stripTrailingZeros().scale() > 0) {
       return Parsed.expected(EXPECTATION + ", in whole months");
     }
     return Parsed.of(new Period(value.intValueExact(), text.strip()));
+  }
+
+  /** The units that {@link #parse} knows, as written. */
+  public static List<String> units() {
+    return UNITS.names();
   }
 }

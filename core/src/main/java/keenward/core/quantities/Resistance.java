@@ -1,5 +1,6 @@
 package keenward.core.quantities;
 
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -16,5 +17,10 @@ public record Resistance(double ohms, String written) implements Quantity {
   /** Reads a resistance such as 4.7 kohm. */
   public static Parsed<Resistance> parse(String text) {
     return UNITS.parse(text, (value, written) -> new Resistance(value.doubleValue(), written));
+  }
+
+  /** The units that {@link #parse} knows, as written. */
+  public static List<String> units() {
+    return UNITS.names();
   }
 }

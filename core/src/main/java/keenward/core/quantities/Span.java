@@ -1,7 +1,9 @@
 package keenward.core.quantities;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * A length of time on a clock, exact to the millisecond.
@@ -23,7 +25,10 @@ public record Span(long milliseconds, String written) implements Quantity {
   public static Parsed<Span> parse(String text) {
     Parsed<BigDecimal> exact = UNITS.parse(text, (value, written) -> value);
     BigDecimal value = exact.value();
-    if (value == null || value.stripTrailingZeros().scale() > 0) {
+    if (value == null) {
+      return Parsed.expected(Objects.requireNonNull(exact.expected()));
+    }
+    if (value.stripTrailingZeros().scale() > 0) {
       return Parsed.expected(EXPECTATION + ", to the millisecond");
     }
     return Parsed.of(new Span(value.longValueExact(), text.strip()));
@@ -38,5 +43,10 @@ public record Span(long milliseconds, String written) implements Quantity {
   /** The length in seconds. */
   public double seconds() {
     return milliseconds / 1000.0;
+  }
+
+  /** The units that {@link #parse} knows, as written. */
+  public static List<String> units() {
+    return UNITS.names();
   }
 }

@@ -1,5 +1,6 @@
 package keenward.core.quantities;
 
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -16,5 +17,10 @@ public record Temperature(double celsius, String written) implements Quantity {
   /** Reads a temperature such as 10 C. */
   public static Parsed<Temperature> parse(String text) {
     return UNITS.parse(text, (value, written) -> new Temperature(value.doubleValue(), written));
+  }
+
+  /** The units that {@link #parse} knows, as written. */
+  public static List<String> units() {
+    return UNITS.names();
   }
 }

@@ -1,6 +1,7 @@
 package keenward.core.quantities;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
@@ -45,6 +46,11 @@ final class Units {
               + " in the base unit");
     }
     return Parsed.of(make.apply(value, trimmed));
+  }
+
+  /** The units as written, in alphabetical order. */
+  List<String> names() {
+    return factors.keySet().stream().sorted().toList();
   }
 
   private static int endOfNumber(String text) {

@@ -1,5 +1,6 @@
 package keenward.core.quantities;
 
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -16,5 +17,10 @@ public record Voltage(double volts, String written) implements Quantity {
   /** Reads a voltage such as 13.6 V. */
   public static Parsed<Voltage> parse(String text) {
     return UNITS.parse(text, (value, written) -> new Voltage(value.doubleValue(), written));
+  }
+
+  /** The units that {@link #parse} knows, as written. */
+  public static List<String> units() {
+    return UNITS.names();
   }
 }
