@@ -1,0 +1,11 @@
+package keenward.core.dialogue.order;
+
+import keenward.core.dialogue.machine.Slot;
+
+/**
+ * Something that the order takes for granted because the found memory does not say it.
+ *
+ * @param slot the field
+ * @param what what is taken for granted, in a sentence
+ */
+public record Assumption(Slot slot, String what) {}
