@@ -1,7 +1,11 @@
 package keenward.core.rules;
 
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.Optional;
+import keenward.core.dialogue.description.PanelDescription;
+import keenward.core.plan.Setting;
+import keenward.core.plan.Settings;
 import keenward.core.plan.SitePlan;
 import org.jspecify.annotations.Nullable;
 
@@ -11,21 +15,35 @@ import org.jspecify.annotations.Nullable;
  */
 public final class CheckInput {
   private final SitePlan plan;
+  private final @Nullable PanelDescription panel;
+  private final Map<Setting, Long> panelDefaults;
   private final @Nullable LocalDate asOf;
+  private @Nullable Settings settings;
 
-  private CheckInput(SitePlan plan, @Nullable LocalDate asOf) {
+  private CheckInput(
+      SitePlan plan,
+      @Nullable PanelDescription panel,
+      Map<Setting, Long> panelDefaults,
+      @Nullable LocalDate asOf) {
     this.plan = plan;
+    this.panel = panel;
+    this.panelDefaults = Map.copyOf(panelDefaults);
     this.asOf = asOf;
   }
 
   /** A plan on its own. */
   public static CheckInput of(SitePlan plan) {
-    return new CheckInput(plan, null);
+    return new CheckInput(plan, null, Map.of(), null);
+  }
+
+  /** The same with the description of its panel, and the defaults of settings that it gives. */
+  public CheckInput withPanel(PanelDescription description, Map<Setting, Long> defaults) {
+    return new CheckInput(plan, description, defaults, asOf);
   }
 
   /** The same with the day on which ages are judged; without it they are not assessed. */
   public CheckInput asOf(LocalDate day) {
-    return new CheckInput(plan, day);
+    return new CheckInput(plan, panel, panelDefaults, day);
   }
 
   /** The plan. */
@@ -33,8 +51,23 @@ public final class CheckInput {
     return plan;
   }
 
+  /** The description of its panel. */
+  public Optional<PanelDescription> panel() {
+    return Optional.ofNullable(panel);
+  }
+
   /** The day on which ages are judged. */
   public Optional<LocalDate> asOf() {
     return Optional.ofNullable(asOf);
+  }
+
+  /** The settings in force, each with where it came from. */
+  public Settings settings() {
+    Settings known = settings;
+    if (known == null) {
+      known = Settings.of(plan, panelDefaults);
+      settings = known;
+    }
+    return known;
   }
 }

@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import keenward.core.plan.PlanPath;
 
-/** Orders places as a plan is read: sections from top to bottom, numbers by value, names by letter. */
+/** Orders places as a plan is read: sections from top to bottom, numbers by value and before names, names by letter. */
 public final class PlaceOrder implements Comparator<PlanPath> {
 
   /** The one order. */
@@ -39,8 +39,11 @@ public final class PlaceOrder implements Comparator<PlanPath> {
   }
 
   private static int compareSteps(String one, String other) {
-    boolean bothNumbers = isNumber(one) && isNumber(other);
-    return bothNumbers
+    boolean oneIsNumber = isNumber(one);
+    if (oneIsNumber != isNumber(other)) {
+      return oneIsNumber ? -1 : 1;
+    }
+    return oneIsNumber
         ? Long.compare(Long.parseLong(one), Long.parseLong(other))
         : one.compareTo(other);
   }

@@ -1,5 +1,7 @@
 package keenward.core.rules;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import keenward.core.plan.Worded;
 import keenward.core.plan.Zone;
@@ -36,12 +38,32 @@ public final class Words {
 
   /** Texts, the last joined by {@code and}. */
   public static String list(List<String> texts) {
+    return joined(texts, " and ");
+  }
+
+  private static String joined(List<String> texts, String last) {
     return switch (texts.size()) {
       case 0 -> "none";
       case 1 -> texts.getFirst();
-      default ->
-          String.join(", ", texts.subList(0, texts.size() - 1)) + " and " + texts.getLast();
+      default -> String.join(", ", texts.subList(0, texts.size() - 1)) + last + texts.getLast();
     };
+  }
+
+  /** The words of enumeration constants, the last joined by {@code or}. */
+  public static String either(List<? extends Worded> constants) {
+    return joined(constants.stream().map(Worded::word).toList(), " or ");
+  }
+
+  /** A number to three decimals at most, for print. */
+  public static String number(double value) {
+    BigDecimal rounded =
+        new BigDecimal(value).setScale(3, RoundingMode.HALF_UP).stripTrailingZeros();
+    return rounded.signum() == 0 ? "0" : rounded.toPlainString();
+  }
+
+  /** A text without blanks of any kind. */
+  public static String withoutBlanks(String text) {
+    return text.replaceAll("[\\p{Z}\\s]", "");
   }
 
   /** A number with what it counts, such as {@code 1 resistor} or {@code 2 resistors}. */

@@ -4,13 +4,75 @@ import java.util.List;
 import java.util.Optional;
 import keenward.core.rules.Rule;
 import keenward.core.rules.addressing.InputInTwoZones;
+import keenward.core.rules.addressing.PartitionNumberUsedTwice;
+import keenward.core.rules.addressing.SerialUsedTwice;
+import keenward.core.rules.arming.NothingLiveAtHome;
+import keenward.core.rules.arming.OccupiedRoomLive;
+import keenward.core.rules.fire.CarbonMonoxideDetectorMissing;
+import keenward.core.rules.fire.LifeSafetyZoneWeakened;
+import keenward.core.rules.fire.SmokeDetectorMissing;
+import keenward.core.rules.labels.NameWithoutPlace;
+import keenward.core.rules.labels.ZoneNameUsedTwice;
+import keenward.core.rules.loops.LoopStatesTooClose;
+import keenward.core.rules.loops.LoopWithoutResistor;
 import keenward.core.rules.loops.WrongNumberOfResistors;
+import keenward.core.rules.power.BatteryTooOld;
+import keenward.core.rules.records.PastItsLife;
+import keenward.core.rules.records.RowNotPlaced;
+import keenward.core.rules.records.ServiceOverdue;
+import keenward.core.rules.reporting.HelpCallUnheard;
+import keenward.core.rules.reporting.NumberTooLargeToSend;
+import keenward.core.rules.reporting.UnfittingEvent;
+import keenward.core.rules.reporting.UnusableAccount;
+import keenward.core.rules.responses.FollowerWithoutEntry;
+import keenward.core.rules.responses.UnsuitableCrossZone;
+import keenward.core.rules.responses.UnsuitableResponse;
+import keenward.core.rules.survey.DetectorInNoZone;
+import keenward.core.rules.timing.EntryDelayNotSet;
+import keenward.core.rules.timing.SettingOutsideRegime;
+import keenward.core.rules.users.ArmsButCannotDisarm;
+import keenward.core.rules.users.PartitionWithoutDuressUser;
+import keenward.core.rules.users.RoleNobodyHas;
+import keenward.core.rules.wireless.RadioDeviceWithoutSerial;
+import keenward.core.rules.wireless.RadioSilenceTooLong;
 
 /** Every rule, in the order of the catalogue. A test compares the list with the classes that there are. */
 public final class RuleRegistry {
 
   private static final List<Rule> RULES =
-      List.of(new InputInTwoZones(), new WrongNumberOfResistors());
+      List.of(
+          new InputInTwoZones(),
+          new SerialUsedTwice(),
+          new PartitionNumberUsedTwice(),
+          new UnsuitableResponse(),
+          new UnsuitableCrossZone(),
+          new FollowerWithoutEntry(),
+          new SettingOutsideRegime(),
+          new EntryDelayNotSet(),
+          new OccupiedRoomLive(),
+          new NothingLiveAtHome(),
+          new ArmsButCannotDisarm(),
+          new RoleNobodyHas(),
+          new PartitionWithoutDuressUser(),
+          new ZoneNameUsedTwice(),
+          new NameWithoutPlace(),
+          new RadioDeviceWithoutSerial(),
+          new RadioSilenceTooLong(),
+          new WrongNumberOfResistors(),
+          new LoopWithoutResistor(),
+          new LoopStatesTooClose(),
+          new BatteryTooOld(),
+          new LifeSafetyZoneWeakened(),
+          new SmokeDetectorMissing(),
+          new CarbonMonoxideDetectorMissing(),
+          new UnusableAccount(),
+          new UnfittingEvent(),
+          new HelpCallUnheard(),
+          new NumberTooLargeToSend(),
+          new DetectorInNoZone(),
+          new RowNotPlaced(),
+          new PastItsLife(),
+          new ServiceOverdue());
 
   private RuleRegistry() {}
 
