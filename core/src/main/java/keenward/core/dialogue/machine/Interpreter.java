@@ -59,15 +59,19 @@ public final class Interpreter {
 
   /** What an input does in a state. */
   public Transition apply(State state, Input input) {
+    return shown(move(state, input), input instanceof Input.Press press ? press.keypad() : shownOn(state));
+  }
+
+  /** What an input does in a state, without drawing the display: for searches. */
+  public Move move(State state, Input input) {
     return switch (input) {
       case Input.Press press -> press(state, press);
       case Input.TimePasses time ->
-          attempt(state, state, shownOn(state), turn -> Clockwork.pass(turn, time.tenths()));
+          attempt(state, state, turn -> Clockwork.pass(turn, time.tenths()));
       case Input.TransmitterHeard heard ->
           attempt(
               state,
               state,
-              shownOn(state),
               turn -> {
                 if (!turn.powered) {
                   throw Interrupted.refused(Refusal.NO_POWER);
@@ -81,7 +85,6 @@ public final class Interpreter {
           attempt(
               state,
               state,
-              shownOn(state),
               turn -> {
                 if (turn.powered) {
                   turn.leave(rules.description.manners().powerLost());
@@ -93,7 +96,6 @@ public final class Interpreter {
           attempt(
               state,
               state,
-              shownOn(state),
               turn -> {
                 if (!turn.powered) {
                   turn.powered = true;
@@ -109,30 +111,27 @@ public final class Interpreter {
    * Presses a key and waits until the panel hears the next one. The display is that after the wait.
    */
   public Transition pressAndWait(State state, String keypad, String key) {
-    Transition pressed = apply(state, new Input.Press(keypad, key));
+    return shown(moveAndWait(state, keypad, key), keypad);
+  }
+
+  /** Presses a key and waits until the panel hears the next one, without drawing the display. */
+  public Move moveAndWait(State state, String keypad, String key) {
+    Move pressed = move(state, new Input.Press(keypad, key));
     int busy = pressed.state().clocks().busy();
     if (pressed.needs().isPresent() || busy == 0) {
       return pressed;
     }
-    Transition waited = apply(pressed.state(), new Input.TimePasses(busy));
-    List<Stored> stored = new ArrayList<>(pressed.stored());
-    stored.addAll(waited.stored());
+    Move waited = move(pressed.state(), new Input.TimePasses(busy));
     if (waited.needs().isPresent()) {
-      return new Transition(
-          state,
-          display(state, keypad),
-          List.of(),
-          Optional.empty(),
-          Optional.empty(),
-          waited.needs());
+      return new Move(state, List.of(), Optional.empty(), Optional.empty(), waited.needs());
     }
-    return new Transition(
-        waited.state(),
-        display(waited.state(), keypad),
-        stored,
-        pressed.refusal(),
-        pressed.left().or(waited::left),
-        Optional.empty());
+    List<Stored> stored = pressed.stored();
+    if (!waited.stored().isEmpty()) {
+      stored = new ArrayList<>(stored);
+      stored.addAll(waited.stored());
+    }
+    return new Move(
+        waited.state(), stored, pressed.refusal(), pressed.left().or(waited::left), Optional.empty());
   }
 
   /** What a keypad shows in a state. */
@@ -181,21 +180,39 @@ public final class Interpreter {
     if (state.working().get(slot).known()) {
       throw new IllegalArgumentException(slot.describe() + " is known");
     }
-    // What is unknown in the working memory was never stored, so the committed memory holds the same.
-    return new State(
-        state.screen(),
-        state.typing(),
-        state.records(),
-        state.location(),
-        state.other(),
-        state.aside(),
+    // While a session is open, a joined state may hold unknown values in both memories that are not
+    // the same one; the committed memory then stays as vague as it is.
+    boolean same = !programmingOpen(state) || rules.description.manners().keepsAtOnce();
+    return state.withMemories(
         state.working().with(slot, value),
-        state.committed().with(slot, value),
-        state.clocks(),
-        state.powered(),
-        state.keypad(),
-        state.locked(),
-        state.left());
+        same ? state.committed().with(slot, value) : state.committed(),
+        state.clocks());
+  }
+
+  /**
+   * One state that stands for both: values that differ are unknown in it, and clocks are the later
+   * ones. Empty where the states differ in anything else, so that they may behave unlike.
+   */
+  public Optional<State> join(State first, State second) {
+    if (first.equals(second)) {
+      return Optional.of(first);
+    }
+    if (!first.alikeBesidesMemory(second)) {
+      return Optional.empty();
+    }
+    Clocks one = first.clocks();
+    Clocks two = second.clocks();
+    return Optional.of(
+        first.withMemories(
+            first.working().join(second.working()),
+            first.committed().join(second.committed()),
+            new Clocks(
+                Math.max(one.idle(), two.idle()),
+                Math.max(one.onScreen(), two.onScreen()),
+                Math.max(one.busy(), two.busy()),
+                Math.max(one.deaf(), two.deaf()),
+                Math.max(one.keypadsRestart(), two.keypadsRestart()),
+                Math.max(one.sincePower(), two.sincePower()))));
   }
 
   /**
@@ -225,11 +242,11 @@ public final class Interpreter {
         : state.keypad();
   }
 
-  private Transition press(State state, Input.Press press) {
+  private Move press(State state, Input.Press press) {
     Optional<KeypadKind> keypad = rules.description.findKeypad(press.keypad());
     Optional<Refusal> lost = lost(state, press, keypad);
     if (lost.isPresent() || keypad.isEmpty()) {
-      return refused(state, press.keypad(), lost.orElse(Refusal.NOT_ON_THIS_KEYPAD));
+      return refused(state, lost.orElse(Refusal.NOT_ON_THIS_KEYPAD));
     }
     Turn heard = new Turn(rules, state, press.keypad());
     heard.busy = Keys.busyTenths(rules, heard, keypad.get(), press.key());
@@ -237,7 +254,8 @@ public final class Interpreter {
     if (heard.screen.entry().filter(Entry.Hear.class::isInstance).isEmpty()) {
       heard.onScreen = 0;
     }
-    return attempt(state, heard.state(), press.keypad(), turn -> Keying.press(turn, press.key()));
+    return attempt(
+        state, heard.state(), press.keypad(), turn -> Keying.press(turn, press.key()));
   }
 
   /** Why a press never reaches the dialogue, if it does not. */
@@ -267,46 +285,47 @@ public final class Interpreter {
     return Optional.empty();
   }
 
+  private Move attempt(State before, State from, Consumer<Turn> deed) {
+    return attempt(before, from, shownOn(before), deed);
+  }
+
+  private static Move refused(State state, Refusal refusal) {
+    return new Move(state, List.of(), Optional.of(refusal), Optional.empty(), Optional.empty());
+  }
+
   /**
    * Works out a turn.
    *
    * @param before the state to stay in when the turn cannot be decided
    * @param from the state that the turn starts from, and ends in when it is refused
    */
-  private Transition attempt(State before, State from, String keypad, Consumer<Turn> deed) {
+  private Move attempt(State before, State from, String keypad, Consumer<Turn> deed) {
     Turn turn = new Turn(rules, from, keypad);
     try {
       deed.accept(turn);
     } catch (Interrupted interrupted) {
       Refusal refusal = interrupted.refusal();
       if (refusal != null) {
-        return refused(from, keypad, refusal);
+        return refused(from, refusal);
       }
-      return new Transition(
+      return new Move(
           before,
-          display(before, keypad),
           List.of(),
           Optional.empty(),
           Optional.empty(),
           Optional.ofNullable(interrupted.slot()));
     }
-    State after = turn.state();
-    return new Transition(
-        after,
-        display(after, keypad),
-        turn.stored(),
-        turn.refusal(),
-        turn.leftNow(),
-        Optional.empty());
+    return new Move(
+        turn.state(), turn.stored(), turn.refusal(), turn.leftNow(), Optional.empty());
   }
 
-  private Transition refused(State state, String keypad, Refusal refusal) {
+  private Transition shown(Move move, String keypad) {
     return new Transition(
-        state,
-        display(state, keypad),
-        List.of(),
-        Optional.of(refusal),
-        Optional.empty(),
-        Optional.empty());
+        move.state(),
+        display(move.state(), keypad),
+        move.stored(),
+        move.refusal(),
+        move.left(),
+        move.needs());
   }
 }

@@ -2,7 +2,9 @@ package keenward.core.dialogue.machine;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import keenward.core.dialogue.description.Value;
 import org.jspecify.annotations.Nullable;
 
@@ -85,6 +87,32 @@ public final class Memory {
       }
     }
     return indices;
+  }
+
+  /** A memory that stands for both: what differs is unknown, except what neither may hold. */
+  Memory join(Memory other) {
+    Memory joined = this;
+    for (int index : differences(other)) {
+      joined = joined.with(index, either(get(index), other.get(index)));
+    }
+    return joined;
+  }
+
+  private static Value either(Value first, Value second) {
+    Set<Value> neither = new HashSet<>();
+    exclude(neither, first, second);
+    exclude(neither, second, first);
+    return new Value.Unknown(neither);
+  }
+
+  private static void exclude(Set<Value> neither, Value from, Value other) {
+    if (from instanceof Value.Unknown unknown) {
+      for (Value value : unknown.except()) {
+        if (!other.mayBe(value)) {
+          neither.add(value);
+        }
+      }
+    }
   }
 
   @Override

@@ -130,6 +130,38 @@ public final class State {
     return left;
   }
 
+  /** The same state with other memories and clocks. */
+  State withMemories(Memory newWorking, Memory newCommitted, Clocks newClocks) {
+    return new State(
+        screen,
+        typing,
+        records,
+        location,
+        other,
+        aside,
+        newWorking,
+        newCommitted,
+        newClocks,
+        powered,
+        keypad,
+        locked,
+        left);
+  }
+
+  /** Whether the states differ in nothing but memories and clocks. */
+  public boolean alikeBesidesMemory(State state) {
+    return screen.equals(state.screen)
+        && typing.equals(state.typing)
+        && Arrays.equals(records, state.records)
+        && location == state.location
+        && other == state.other
+        && aside.equals(state.aside)
+        && powered == state.powered
+        && keypad.equals(state.keypad)
+        && locked == state.locked
+        && left.equals(state.left);
+  }
+
   @Override
   public boolean equals(@Nullable Object object) {
     if (this == object) {

@@ -1,0 +1,24 @@
+package keenward.core.dialogue.machine;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What an input does, as a {@link Transition} without the display.
+ *
+ * @param state the state afterwards; the state before where {@code needs} is set
+ * @param stored what was stored, in order
+ * @param refusal why the panel refused, if it did; a refusal may still move on (a wrong code)
+ * @param left how programming was left by this input, if it was
+ * @param needs the slot whose unknown value decides what happens
+ */
+public record Move(
+    State state,
+    List<Stored> stored,
+    Optional<Refusal> refusal,
+    Optional<Departure> left,
+    Optional<Slot> needs) {
+  public Move {
+    stored = List.copyOf(stored);
+  }
+}
