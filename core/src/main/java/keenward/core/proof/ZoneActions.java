@@ -2,7 +2,6 @@ package keenward.core.proof;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import keenward.core.plan.Device;
 import keenward.core.plan.DeviceKind;
 import keenward.core.plan.ZoneDevice;
@@ -59,13 +58,13 @@ final class ZoneActions {
   /** Whether the input is a lid. */
   static boolean isLid(ZoneDevice watched) {
     return watched instanceof ZoneDevice.Fitted fitted
-        && fitted.inputName().toLowerCase(Locale.ROOT).equals(LID_INPUT);
+        && fitted.inputName().equalsIgnoreCase(LID_INPUT);
   }
 
   /** Whether a device has a lid input. */
   static boolean hasLid(Device device) {
     return device.traits().inputs().stream()
-        .anyMatch(input -> input.toLowerCase(Locale.ROOT).equals(LID_INPUT));
+        .anyMatch(input -> input.equalsIgnoreCase(LID_INPUT));
   }
 
   /** The same for a device that no zone uses by its lid. */
@@ -89,7 +88,7 @@ final class ZoneActions {
     if (isLid(fitted)) {
       return "Open the lid of " + device.name() + ", then shut it.";
     }
-    if (input.toLowerCase(Locale.ROOT).equals(TERMINALS_INPUT)) {
+    if (input.equalsIgnoreCase(TERMINALS_INPUT)) {
       return "Open what is wired to the terminals of " + device.name() + ", then shut it.";
     }
     String watchedOpening = device.opening().orElse("what " + device.name() + " watches");
