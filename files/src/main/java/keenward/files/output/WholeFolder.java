@@ -46,7 +46,7 @@ public final class WholeFolder {
     try (FileChannel channel =
             FileChannel.open(
                 parent.resolve("." + name + ".lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-        FileLock ignored = channel.lock()) {
+        FileLock _ = channel.lock()) {
       swap(folder, parent.resolve("." + name + ".new"), parent.resolve("." + name + ".old"), filler);
     }
     return folder;
