@@ -25,7 +25,6 @@ public final class DeviceBuilder {
   private Fact<String> room = Fact.missing();
   private Fact<String> opening = Fact.missing();
   private Fact<Point> at = Fact.missing();
-  private Fact<Length> height = Fact.missing();
   private Fact<Angle> bearing = Fact.missing();
   private Fact<String> supply = Fact.missing();
   private Fact<String> serial = Fact.missing();
@@ -129,11 +128,6 @@ public final class DeviceBuilder {
     return this;
   }
 
-  public DeviceBuilder mountedAt(String mountingHeight) {
-    height = Fact.of(Quantities.of(Length.parse(mountingHeight)));
-    return this;
-  }
-
   public DeviceBuilder bearing(String angle) {
     bearing = Fact.of(Quantities.of(Angle.parse(angle)));
     return this;
@@ -159,7 +153,7 @@ public final class DeviceBuilder {
         room,
         opening,
         at,
-        height,
+        Fact.missing(),
         bearing,
         supply,
         serial,

@@ -24,7 +24,6 @@ public final class ZoneBuilder {
   private Fact<Boolean> silent = Fact.missing();
   private List<Integer> follows = List.of();
   private Fact<Integer> event = Fact.missing();
-  private Fact<Boolean> reportsRestore = Fact.missing();
   private Fact<String> reason = Fact.missing();
 
   ZoneBuilder(int number, String name, ZoneResponse response) {
@@ -97,11 +96,6 @@ public final class ZoneBuilder {
     return this;
   }
 
-  public ZoneBuilder restore(boolean reported) {
-    reportsRestore = Fact.of(reported);
-    return this;
-  }
-
   public ZoneBuilder reason(String text) {
     reason = Fact.of(text);
     return this;
@@ -126,7 +120,7 @@ public final class ZoneBuilder {
         silent,
         follows,
         event,
-        reportsRestore,
+        Fact.missing(),
         reason,
         Fact.missing());
   }

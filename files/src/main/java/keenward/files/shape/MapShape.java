@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import keenward.files.QuotedText;
 import keenward.files.yaml.YamlEntry;
@@ -107,6 +108,12 @@ public final class MapShape implements Shape<Fields> {
         "a " + name + " has no field " + QuotedText.of(entry.name()),
         "one of " + byName.keySet().stream().collect(Collectors.joining(", ")),
         question.isEmpty() ? "remove it, or move it to where it belongs" : question);
+  }
+
+  /** The same shape with its fields turned into something else, which is done only when no required one is missing. */
+  @Override
+  public <R> Shape<R> as(Function<Fields, R> function) {
+    return new ConvertedShape<>(this, Fields::isComplete, function);
   }
 
   @Override

@@ -41,9 +41,9 @@ public sealed interface Shape<T>
   /** The kinds of node that may be right. */
   Set<NodeKind> kinds();
 
-  /** The same shape with its value turned into something else. */
+  /** The same shape with its value turned into something else. The function is total. */
   default <R> Shape<R> as(Function<T, R> function) {
-    return new ConvertedShape<>(this, function);
+    return new ConvertedShape<>(this, value -> true, function);
   }
 
   /** The same shape with its value parsed further; a refusal is reported at the node. */

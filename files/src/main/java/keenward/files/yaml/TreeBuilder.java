@@ -102,7 +102,7 @@ final class TreeBuilder {
           key.span(),
           "the name " + QuotedText.of(name) + " has no value beside it",
           "name: value",
-          "write a colon and a space after the name");
+          "write a colon and a space after the name, or put a text with a comma in quotes");
     } else {
       Span first = parent.names.putIfAbsent(name, key.span());
       if (first == null) {

@@ -100,8 +100,8 @@ class YamlReaderTest {
           a: { b: 1, c: 2, b: 3 }    | a.yaml:1:18: the name "b" is given twice (first in line 1); expected each name once; rename or remove one of the two
           a: { 1: 1, "1": 3 }        | a.yaml:1:12: the name "1" is given twice (first in line 1); expected each name once; rename or remove one of the two
           { [a, b]: 1 }              | a.yaml:1:3: a map or list as a name; expected a word or a number
-          { ? a : 1 }                | a.yaml:1:5: the name "a" has no value beside it; expected name: value; write a colon and a space after the name
-          { a, b: 1 }                | a.yaml:1:3: the name "a" has no value beside it; expected name: value; write a colon and a space after the name
+          { ? a : 1 }                | a.yaml:1:5: the name "a" has no value beside it; expected name: value; write a colon and a space after the name, or put a text with a comma in quotes
+          { a, b: 1 }                | a.yaml:1:3: the name "a" has no value beside it; expected name: value; write a colon and a space after the name, or put a text with a comma in quotes
           [a: b]                     | a.yaml:1:2: a pair inside [ ]; expected a map in braces; write { name: value } around the pair
           a: "x\\u0000y"             | a.yaml:1:4: a value with the invisible character U+0000; expected characters that can be seen; remove the escape
           a: "x\\u202ey"             | a.yaml:1:4: a value with the invisible character U+202E; expected characters that can be seen; remove the escape

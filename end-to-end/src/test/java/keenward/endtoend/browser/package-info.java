@@ -1,5 +1,0 @@
-/** Pages, in a real browser. */
-@NullMarked
-package keenward.endtoend.browser;
-
-import org.jspecify.annotations.NullMarked;
