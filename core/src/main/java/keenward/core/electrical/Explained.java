@@ -19,9 +19,9 @@ public record Explained(
     return new Explained(name, working, value, unit, Certainty.KNOWN, source);
   }
 
-  /** The result in words, rounded to three decimals for print; the value itself is not rounded. */
+  /** The result in words, rounded for print; the value itself is not. */
   public String result() {
-    return certainty.words() + Figures.text(value) + (unit.isEmpty() ? "" : " " + unit);
+    return certainty.words() + Figures.text(value, unit) + (unit.isEmpty() ? "" : " " + unit);
   }
 
   /** The whole line. */

@@ -25,6 +25,7 @@ public final class DeviceBuilder {
   private Fact<String> room = Fact.missing();
   private Fact<String> opening = Fact.missing();
   private Fact<Point> at = Fact.missing();
+  private Fact<Length> height = Fact.missing();
   private Fact<Angle> bearing = Fact.missing();
   private Fact<String> supply = Fact.missing();
   private Fact<String> serial = Fact.missing();
@@ -128,6 +129,11 @@ public final class DeviceBuilder {
     return this;
   }
 
+  public DeviceBuilder mountedAt(String mountingHeight) {
+    height = Fact.of(Quantities.of(Length.parse(mountingHeight)));
+    return this;
+  }
+
   public DeviceBuilder bearing(String angle) {
     bearing = Fact.of(Quantities.of(Angle.parse(angle)));
     return this;
@@ -153,7 +159,7 @@ public final class DeviceBuilder {
         room,
         opening,
         at,
-        Fact.missing(),
+        height,
         bearing,
         supply,
         serial,

@@ -24,6 +24,7 @@ public final class ZoneBuilder {
   private Fact<Boolean> silent = Fact.missing();
   private List<Integer> follows = List.of();
   private Fact<Integer> event = Fact.missing();
+  private Fact<Boolean> reportsRestore = Fact.missing();
   private Fact<String> reason = Fact.missing();
 
   ZoneBuilder(int number, String name, ZoneResponse response) {
@@ -96,6 +97,11 @@ public final class ZoneBuilder {
     return this;
   }
 
+  public ZoneBuilder restore(boolean reported) {
+    reportsRestore = Fact.of(reported);
+    return this;
+  }
+
   public ZoneBuilder reason(String text) {
     reason = Fact.of(text);
     return this;
@@ -120,7 +126,7 @@ public final class ZoneBuilder {
         silent,
         follows,
         event,
-        Fact.missing(),
+        reportsRestore,
         reason,
         Fact.missing());
   }

@@ -1,0 +1,59 @@
+package keenward.core.proof;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import keenward.core.reporting.EventCodes;
+import keenward.core.reporting.EventReport;
+import keenward.core.reporting.Qualifier;
+
+/**
+ * A signal that the monitoring centre must receive.
+ *
+ * @param account account digits; empty when the plan does not tell
+ * @param qualifier begins or restores
+ * @param code DC-05 event code
+ * @param otherCodes codes that tell the same and are accepted in its place, since panels differ
+ * @param partition partition number, 0 for the system as a whole
+ * @param zoneOrUser zone or user number, 0 for none; empty when the panel numbers it and the plan does not tell
+ * @param when when it comes, in words; empty for at once
+ */
+public record ExpectedSignal(
+    Optional<String> account,
+    Qualifier qualifier,
+    int code,
+    List<Integer> otherCodes,
+    int partition,
+    OptionalInt zoneOrUser,
+    String when) {
+
+  /** Copies the list. */
+  public ExpectedSignal {
+    otherCodes = List.copyOf(otherCodes);
+  }
+
+  /** As DC-05 writes it, such as {@code 1131 01 015}; a number that the plan does not tell shows as dots. */
+  public String text() {
+    String text = new EventReport(qualifier, code, partition, zoneOrUser.orElse(0)).text();
+    return zoneOrUser.isPresent() ? text : text.substring(0, text.length() - 3) + "...";
+  }
+
+  /** In words. */
+  public String words() {
+    StringBuilder words =
+        new StringBuilder(
+            new EventReport(qualifier, code, partition, zoneOrUser.orElse(0)).description());
+    for (int other : otherCodes) {
+      words.append(" (or ").append(other).append(", ").append(EventCodes.meaning(other)).append(')');
+    }
+    return when.isEmpty() ? words.toString() : words + ", " + when;
+  }
+
+  /** Whether a received report is this signal. */
+  public boolean isMetBy(EventReport report) {
+    return report.qualifier() == qualifier
+        && (report.code() == code || otherCodes.contains(report.code()))
+        && report.partition() == partition
+        && (zoneOrUser.isEmpty() || report.zoneOrUser() == zoneOrUser.getAsInt());
+  }
+}

@@ -1,0 +1,31 @@
+package keenward.inbrowser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+class PageTest {
+
+  @Test
+  void tellsWhatTheKeypadShowsAfterEachKey() {
+    assertThat(Page.pressKeys("take-leave code:engineer take 4 5 take leave"))
+        .isEqualTo(
+            """
+            take-leave -> Who is there? /
+            code:engineer -> Settings / Time to come in
+            take -> Seconds / 30
+            4 -> Seconds / 4
+            5 -> Seconds / 45
+            take -> Settings / Time to come in; stored entry-delay
+            leave -> All quiet; left: kept
+            """);
+  }
+
+  @Test
+  void tellsWhyAKeyWasRefusedAndWhenTheKeypadFellBack() {
+    assertThat(Page.pressKeys("leave take-leave code:engineer take 4 4 take wait:1200"))
+        .contains("leave -> All quiet; refused: NO_MEANING")
+        .contains("take -> Seconds / 30; refused: OUT_OF_RANGE")
+        .contains("wait:1200 -> All quiet; left: idle");
+  }
+}
