@@ -3,10 +3,14 @@ package keenward.core.rules;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
+import keenward.core.building.Building;
 import keenward.core.dialogue.description.PanelDescription;
+import keenward.core.electrical.PowerAssessment;
 import keenward.core.plan.Setting;
 import keenward.core.plan.Settings;
 import keenward.core.plan.SitePlan;
+import keenward.core.rules.walk.EntryWays;
+import keenward.core.rules.walk.Sightings;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,6 +23,10 @@ public final class CheckInput {
   private final Map<Setting, Long> panelDefaults;
   private final @Nullable LocalDate asOf;
   private @Nullable Settings settings;
+  private @Nullable Building building;
+  private @Nullable PowerAssessment power;
+  private @Nullable EntryWays entryWays;
+  private @Nullable Sightings sightings;
 
   private CheckInput(
       SitePlan plan,
@@ -67,6 +75,46 @@ public final class CheckInput {
     if (known == null) {
       known = Settings.of(plan, panelDefaults);
       settings = known;
+    }
+    return known;
+  }
+
+  /** The building that the plan draws. */
+  public Building building() {
+    Building known = building;
+    if (known == null) {
+      known = Building.of(plan);
+      building = known;
+    }
+    return known;
+  }
+
+  /** The sums of every supply. */
+  public PowerAssessment power() {
+    PowerAssessment known = power;
+    if (known == null) {
+      known = PowerAssessment.of(plan);
+      power = known;
+    }
+    return known;
+  }
+
+  /** The ways in. */
+  public EntryWays entryWays() {
+    EntryWays known = entryWays;
+    if (known == null) {
+      known = EntryWays.of(plan, building());
+      entryWays = known;
+    }
+    return known;
+  }
+
+  /** Which zones see somebody who walks. */
+  public Sightings sightings() {
+    Sightings known = sightings;
+    if (known == null) {
+      known = Sightings.of(plan, building());
+      sightings = known;
     }
     return known;
   }

@@ -43,6 +43,14 @@ public final class Kinds {
     };
   }
 
+  /** Whether a device detects burglars, and so has a security grade. */
+  public static boolean isIntruderDetector(DeviceKind kind) {
+    return switch (kind) {
+      case CONTACT, MOTION, DUAL_MOTION, CURTAIN, BEAM, GLASS_BREAK, SHOCK -> true;
+      default -> false;
+    };
+  }
+
   /** Whether a device sees somebody who moves about a room. */
   public static boolean isRoomMotion(DeviceKind kind) {
     return kind == DeviceKind.MOTION || kind == DeviceKind.DUAL_MOTION;

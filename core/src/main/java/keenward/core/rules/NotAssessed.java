@@ -1,5 +1,6 @@
 package keenward.core.rules;
 
+import keenward.core.plan.MissingFact;
 import keenward.core.plan.PlanPath;
 
 /**
@@ -10,4 +11,10 @@ import keenward.core.plan.PlanPath;
  * @param why what could not be judged, and what is lacking
  * @param lineToAdd the line of plan text that would let it be judged; where the plan cannot supply it, the option to give
  */
-public record NotAssessed(String code, PlanPath place, String why, String lineToAdd) {}
+public record NotAssessed(String code, PlanPath place, String why, String lineToAdd) {
+
+  /** One line for people, which always begins with the words "not assessed". */
+  public String message() {
+    return new MissingFact(place, why, lineToAdd).message();
+  }
+}

@@ -2,6 +2,7 @@ package keenward.core.rules;
 
 import java.util.ArrayList;
 import java.util.List;
+import keenward.core.plan.MissingFact;
 import keenward.core.plan.PlanPath;
 
 /** Takes down what one rule has to say about one plan. */
@@ -38,6 +39,11 @@ public final class Report {
   /** Something that could not be judged. */
   public void notAssessed(PlanPath place, String why, String lineToAdd) {
     notAssessed.add(new NotAssessed(card.code(), place, why, lineToAdd));
+  }
+
+  /** Something that could not be judged for want of a fact. */
+  public void notAssessed(MissingFact fact) {
+    notAssessed(fact.place(), fact.why(), fact.lineToAdd());
   }
 
   /** The faults, in the order found. */

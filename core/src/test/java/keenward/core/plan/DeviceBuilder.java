@@ -21,6 +21,7 @@ public final class DeviceBuilder {
   private Fact<Coverage> coverage = Fact.missing();
   private Fact<Period> cellLife = Fact.missing();
   private Fact<Period> replaceAfter = Fact.missing();
+  private Fact<Integer> grade = Fact.missing();
   private Fact<Boolean> latching = Fact.missing();
   private Fact<String> room = Fact.missing();
   private Fact<String> opening = Fact.missing();
@@ -109,6 +110,11 @@ public final class DeviceBuilder {
     return this;
   }
 
+  public DeviceBuilder grade(int securityGrade) {
+    grade = Fact.of(securityGrade);
+    return this;
+  }
+
   public DeviceBuilder latching(boolean yes) {
     latching = Fact.of(yes);
     return this;
@@ -155,7 +161,7 @@ public final class DeviceBuilder {
         Fact.missing(),
         new DeviceTraits(
             Fact.of(kind), wiring, inputs, standbyCurrent, alarmCurrent, minimumVoltage, coverage,
-            cellLife, replaceAfter, Fact.missing(), Fact.missing(), Fact.missing(), latching),
+            cellLife, replaceAfter, grade, Fact.missing(), Fact.missing(), latching),
         room,
         opening,
         at,

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import keenward.core.quantities.Conductor;
 import keenward.core.quantities.Length;
 import keenward.core.quantities.Period;
 
@@ -119,6 +120,17 @@ public final class PlanBuilder {
     details.accept(builder);
     supplies.add(builder);
     return this;
+  }
+
+  public PlanBuilder cable(String cable, String from, String to, String length, String conductor) {
+    return cable(
+        new Cable(
+            cable,
+            from,
+            to,
+            Fact.of(Quantities.of(Length.parse(length))),
+            Fact.of(Quantities.of(Conductor.parse(conductor))),
+            Fact.missing()));
   }
 
   public PlanBuilder cable(String cable, String from, String to, String length) {

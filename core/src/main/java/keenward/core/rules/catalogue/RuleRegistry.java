@@ -8,6 +8,10 @@ import keenward.core.rules.addressing.PartitionNumberUsedTwice;
 import keenward.core.rules.addressing.SerialUsedTwice;
 import keenward.core.rules.arming.NothingLiveAtHome;
 import keenward.core.rules.arming.OccupiedRoomLive;
+import keenward.core.rules.capacity.PlanExceedsPanel;
+import keenward.core.rules.entry.HabitThroughUndelayedDoor;
+import keenward.core.rules.entry.InstantZoneOnEntryWalk;
+import keenward.core.rules.entry.NoKeypadBehindEntryDoor;
 import keenward.core.rules.fire.CarbonMonoxideDetectorMissing;
 import keenward.core.rules.fire.LifeSafetyZoneWeakened;
 import keenward.core.rules.fire.SmokeDetectorMissing;
@@ -16,7 +20,14 @@ import keenward.core.rules.labels.ZoneNameUsedTwice;
 import keenward.core.rules.loops.LoopStatesTooClose;
 import keenward.core.rules.loops.LoopWithoutResistor;
 import keenward.core.rules.loops.WrongNumberOfResistors;
+import keenward.core.rules.partitions.CommonAreaNotTied;
+import keenward.core.rules.partitions.CommonAreaOfOne;
+import keenward.core.rules.partitions.KeypadInsideOtherPartition;
 import keenward.core.rules.power.BatteryTooOld;
+import keenward.core.rules.power.BatteryTooSmall;
+import keenward.core.rules.power.OutputOverloaded;
+import keenward.core.rules.power.RechargeTooSlow;
+import keenward.core.rules.power.VoltageTooLow;
 import keenward.core.rules.records.PastItsLife;
 import keenward.core.rules.records.RowNotPlaced;
 import keenward.core.rules.records.ServiceOverdue;
@@ -28,7 +39,11 @@ import keenward.core.rules.responses.FollowerWithoutEntry;
 import keenward.core.rules.responses.UnsuitableCrossZone;
 import keenward.core.rules.responses.UnsuitableResponse;
 import keenward.core.rules.survey.DetectorInNoZone;
+import keenward.core.rules.survey.DeviceBelowGrade;
+import keenward.core.rules.survey.DrawingDoesNotFit;
+import keenward.core.rules.survey.OpeningNotWatched;
 import keenward.core.rules.timing.EntryDelayNotSet;
+import keenward.core.rules.timing.EntryDelayTooShort;
 import keenward.core.rules.timing.SettingOutsideRegime;
 import keenward.core.rules.users.ArmsButCannotDisarm;
 import keenward.core.rules.users.PartitionWithoutDuressUser;
@@ -41,14 +56,22 @@ public final class RuleRegistry {
 
   private static final List<Rule> RULES =
       List.of(
+          new PlanExceedsPanel(),
           new InputInTwoZones(),
           new SerialUsedTwice(),
           new PartitionNumberUsedTwice(),
           new UnsuitableResponse(),
           new UnsuitableCrossZone(),
           new FollowerWithoutEntry(),
+          new CommonAreaNotTied(),
+          new KeypadInsideOtherPartition(),
+          new CommonAreaOfOne(),
+          new InstantZoneOnEntryWalk(),
+          new NoKeypadBehindEntryDoor(),
+          new HabitThroughUndelayedDoor(),
           new SettingOutsideRegime(),
           new EntryDelayNotSet(),
+          new EntryDelayTooShort(),
           new OccupiedRoomLive(),
           new NothingLiveAtHome(),
           new ArmsButCannotDisarm(),
@@ -61,7 +84,11 @@ public final class RuleRegistry {
           new WrongNumberOfResistors(),
           new LoopWithoutResistor(),
           new LoopStatesTooClose(),
+          new BatteryTooSmall(),
+          new OutputOverloaded(),
           new BatteryTooOld(),
+          new VoltageTooLow(),
+          new RechargeTooSlow(),
           new LifeSafetyZoneWeakened(),
           new SmokeDetectorMissing(),
           new CarbonMonoxideDetectorMissing(),
@@ -69,7 +96,10 @@ public final class RuleRegistry {
           new UnfittingEvent(),
           new HelpCallUnheard(),
           new NumberTooLargeToSend(),
+          new OpeningNotWatched(),
           new DetectorInNoZone(),
+          new DrawingDoesNotFit(),
+          new DeviceBelowGrade(),
           new RowNotPlaced(),
           new PastItsLife(),
           new ServiceOverdue());

@@ -1,10 +1,9 @@
 package keenward.core.rules.responses;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
-import keenward.core.plan.Partition;
 import keenward.core.plan.SitePlan;
 import keenward.core.plan.Zone;
 import keenward.core.plan.ZoneResponse;
@@ -16,6 +15,7 @@ import keenward.core.rules.RuleCard;
 import keenward.core.rules.RuleFamily;
 import keenward.core.rules.Severity;
 import keenward.core.rules.Source;
+import keenward.core.rules.Ties;
 import keenward.core.rules.Words;
 
 /** A follower has no entry door that it could follow. */
@@ -56,15 +56,22 @@ public final class FollowerWithoutEntry implements Rule {
 
   @Override
   public void check(CheckInput input, Report report) {
+    Set<String> withEntry = new HashSet<>();
+    for (Zone zone : input.plan().zones()) {
+      if (zone.response() == ZoneResponse.ENTRY_EXIT) {
+        withEntry.addAll(zone.partitions());
+      }
+    }
     for (Zone zone : input.plan().zones()) {
       if (zone.response() == ZoneResponse.FOLLOWER) {
         report.judged();
-        judge(input.plan(), zone, report);
+        judge(input.plan(), zone, withEntry, report);
       }
     }
   }
 
-  private static void judge(SitePlan plan, Zone follower, Report report) {
+  private static void judge(
+      SitePlan plan, Zone follower, Set<String> withEntry, Report report) {
     List<Zone> wrong =
         follower.follows().stream()
             .map(plan::findZone)
@@ -81,40 +88,20 @@ public final class FollowerWithoutEntry implements Rule {
           "Bind zone " + follower.number() + " to entry-exit zones only.",
           Involved.zone(follower.number())
               .and(Involved.zones(wrong.stream().map(Zone::number).toList())));
-    } else if (follower.follows().isEmpty() && !hasEntry(plan, follower)) {
+      return;
+    }
+    Set<String> tied = Ties.of(plan, follower.partitions());
+    if (follower.follows().isEmpty() && !Ties.meet(tied, withEntry)) {
       report.found(
           follower.path().then("response"),
           Words.atStart(follower)
               + " is a follower, and no zone of "
-              + Words.names(List.copyOf(tied(plan, follower)))
+              + Words.names(List.copyOf(tied))
               + " starts an entry delay.",
           "Give the entry door the response entry-exit, or zone "
               + follower.number()
               + " the response instant.",
           Involved.zone(follower.number()));
     }
-  }
-
-  private static boolean hasEntry(SitePlan plan, Zone follower) {
-    Set<String> tied = tied(plan, follower);
-    return plan.zones().stream()
-        .anyMatch(
-            zone ->
-                zone.response() == ZoneResponse.ENTRY_EXIT
-                    && zone.partitions().stream().anyMatch(tied::contains));
-  }
-
-  /** The follower's partitions and those tied to them as common area, either way. */
-  private static Set<String> tied(SitePlan plan, Zone follower) {
-    Set<String> tied = new TreeSet<>(follower.partitions());
-    for (Partition partition : plan.partitions()) {
-      if (follower.partitions().contains(partition.name())) {
-        tied.addAll(partition.commonTo());
-      }
-      if (partition.commonTo().stream().anyMatch(follower.partitions()::contains)) {
-        tied.add(partition.name());
-      }
-    }
-    return tied;
   }
 }

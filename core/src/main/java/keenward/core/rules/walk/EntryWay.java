@@ -1,0 +1,24 @@
+package keenward.core.rules.walk;
+
+import java.util.List;
+import java.util.Optional;
+import keenward.core.plan.Opening;
+import keenward.core.plan.Zone;
+
+/**
+ * How people come in by the door of one entry-exit zone.
+ *
+ * @param zone the entry-exit zone
+ * @param door the opening that it watches; empty when only the room of its detector is known
+ * @param start name of the door, or of the room where the walk begins
+ * @param walks the walks that habits state; without a habit those to the nearest keypads, of which any will do; empty
+ *     when no keypad can be reached
+ * @param byHabit whether the walks come from habits
+ */
+public record EntryWay(
+    Zone zone, Optional<Opening> door, String start, List<Walk> walks, boolean byHabit) {
+
+  public EntryWay {
+    walks = List.copyOf(walks);
+  }
+}
