@@ -5,7 +5,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The program as a person starts it: by the launcher, which builds it first when it is older than its sources. */
+/**
+ * The program as a person starts it: by the launcher, which builds it first when it is older than
+ * its sources.
+ */
 public final class Keenward {
 
   private Keenward() {}

@@ -1,4 +1,6 @@
-/** The program seen from outside, as a person meets it: the launcher, the command line, the browser. */
+/**
+ * The program seen from outside, as a person meets it: the launcher, the command line, the browser.
+ */
 @NullMarked
 package keenward.endtoend;
 

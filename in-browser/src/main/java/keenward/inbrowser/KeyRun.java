@@ -10,8 +10,8 @@ import keenward.core.dialogue.machine.Transition;
 /**
  * Presses keys on one keypad of a panel as found when new, and tells what comes of each.
  *
- * <p>Keys stand apart by spaces. A whole code is `code:` and the name it goes by; `wait:` and a number lets
- * that many tenths of a second pass.
+ * <p>Keys stand apart by spaces. A whole code is `code:` and the name it goes by; `wait:` and a
+ * number lets that many tenths of a second pass.
  */
 final class KeyRun {
 

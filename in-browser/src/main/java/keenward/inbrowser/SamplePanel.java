@@ -45,8 +45,7 @@ final class SamplePanel {
         "Sample",
         "menu tree",
         List.of(
-            new KeypadKind(
-                KEYPAD, KeypadKind.Shows.TEXT, 2, 16, List.of(), 0, keys(), 3, true, 0)),
+            new KeypadKind(KEYPAD, KeypadKind.Shows.TEXT, 2, 16, List.of(), 0, keys(), 3, true, 0)),
         new KeyMeanings(digits(), Map.of(), Map.of(), 10),
         new Capacity(
             Map.of(),
@@ -66,8 +65,7 @@ final class SamplePanel {
         Map.of("kept", new Leaving("kept", Leaving.Saves.CONFIRMED, "resting", 0, false, true)),
         new Manners(
             false,
-            Optional.of(
-                new Leaving("idle", Leaving.Saves.NOTHING, "resting", 0, false, false)),
+            Optional.of(new Leaving("idle", Leaving.Saves.NOTHING, "resting", 0, false, false)),
             1200,
             new Leaving("power lost", Leaving.Saves.NOTHING, "resting", 0, false, false),
             0,
@@ -166,8 +164,7 @@ final class SamplePanel {
   }
 
   private static Field field(String name, FieldType type, Value initial) {
-    return new Field(
-        name, "", type, initial, List.of(), Condition.ALWAYS, false, Optional.empty());
+    return new Field(name, "", type, initial, List.of(), Condition.ALWAYS, false, Optional.empty());
   }
 
   private static FieldType seconds(int least, int most, int step) {

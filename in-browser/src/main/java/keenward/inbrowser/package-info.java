@@ -1,4 +1,6 @@
-/** Rehearsal and dialogue as JavaScript: what a page calls, and the small samples that it can try. */
+/**
+ * Rehearsal and dialogue as JavaScript: what a page calls, and the small samples that it can try.
+ */
 @NullMarked
 package keenward.inbrowser;
 

@@ -53,8 +53,7 @@ final class BrowserReadiness {
   static ArchRule compilesForTheBrowser(House house, JavaClasses all) {
     Set<JavaClass> reached = reachedInCore(house, all);
     return ArchRuleDefinition.classes()
-        .that(DescribedPredicate.describe(
-            "run in the browser", reached::contains))
+        .that(DescribedPredicate.describe("run in the browser", reached::contains))
         .should(
             new ArchCondition<JavaClass>("use only what the browser's class library has") {
               @Override

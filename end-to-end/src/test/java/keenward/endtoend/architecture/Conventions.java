@@ -51,7 +51,9 @@ final class Conventions {
               public void check(JavaClass javaClass, ConditionEvents events) {
                 boolean isNamed = outermost(javaClass).getSimpleName().endsWith("Test");
                 boolean holdsTests = javaClass.getMethods().stream().anyMatch(Conventions::isTest);
-                if (holdsTests && !isNamed && !javaClass.getModifiers().contains(JavaModifier.ABSTRACT)) {
+                if (holdsTests
+                    && !isNamed
+                    && !javaClass.getModifiers().contains(JavaModifier.ABSTRACT)) {
                   events.add(House.violation(javaClass, javaClass.getName() + " holds tests"));
                 }
               }

@@ -24,7 +24,9 @@ import java.util.Set;
  */
 record House(String root) {
 
-  /** Each room and the rooms that it may use. Only the use cases call the rooms that do the work. */
+  /**
+   * Each room and the rooms that it may use. Only the use cases call the rooms that do the work.
+   */
   static final Map<String, Set<String>> ROOMS =
       Map.of(
           "core", Set.of(),

@@ -78,10 +78,7 @@ final class Purity {
               "formatted",
               "format(java.lang.String, [Ljava.lang.Object;)"),
           Ban.ofMethods(
-              "java.lang.String",
-              MACHINE + ": name Locale.ROOT",
-              "toUpperCase()",
-              "toLowerCase()"),
+              "java.lang.String", MACHINE + ": name Locale.ROOT", "toUpperCase()", "toLowerCase()"),
           Ban.ofMethods("java.lang.String", MACHINE + ": name the charset", "getBytes()"));
 
   private Purity() {}

@@ -51,8 +51,7 @@ class CompiledCoreTest {
 
   private static byte[] compiled() {
     try (InputStream stream =
-        Objects.requireNonNull(
-            keenward.inbrowser.Page.class.getResourceAsStream("keenward.js"))) {
+        Objects.requireNonNull(keenward.inbrowser.Page.class.getResourceAsStream("keenward.js"))) {
       return stream.readAllBytes();
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);

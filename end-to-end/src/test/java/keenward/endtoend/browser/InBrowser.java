@@ -7,7 +7,10 @@ import java.lang.annotation.Target;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.extension.ExtendWith;
 
-/** A test class whose tests take a Playwright {@code Page} of their own; `verify --fast` leaves it out. */
+/**
+ * A test class whose tests take a Playwright {@code Page} of their own; `verify --fast` leaves it
+ * out.
+ */
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)
 @Tag("browser")

@@ -9,15 +9,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
-/** The machine's own Chromium, started; `KEENWARD_CHROMIUM` says where it is when it is elsewhere. */
+/**
+ * The machine's own Chromium, started; `KEENWARD_CHROMIUM` says where it is when it is elsewhere.
+ */
 record OneBrowser(Playwright playwright, Browser browser) implements AutoCloseable {
 
   private static final String USUAL_PLACE = "/usr/bin/chromium";
 
   static OneBrowser launch() {
     Path program =
-        Path.of(
-            Objects.requireNonNullElse(System.getenv("KEENWARD_CHROMIUM"), USUAL_PLACE));
+        Path.of(Objects.requireNonNullElse(System.getenv("KEENWARD_CHROMIUM"), USUAL_PLACE));
     if (!Files.isExecutable(program)) {
       throw new IllegalStateException(
           "the tests in a browser need Chromium, and there is none at "

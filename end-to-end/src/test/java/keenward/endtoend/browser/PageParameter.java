@@ -8,7 +8,10 @@ import org.junit.jupiter.api.extension.ExtensionContext.Namespace;
 import org.junit.jupiter.api.extension.ParameterContext;
 import org.junit.jupiter.api.extension.ParameterResolver;
 
-/** Gives a test its page: one browser for all tests, since it takes seconds to start, and a fresh context for each. */
+/**
+ * Gives a test its page: one browser for all tests, since it takes seconds to start, and a fresh
+ * context for each.
+ */
 final class PageParameter implements ParameterResolver {
 
   private static final Namespace NAMESPACE = Namespace.create(PageParameter.class);

@@ -56,8 +56,11 @@ class FindJdkTest {
     Path script = Repository.root().resolve(".mvn/find-jdk.sh");
     ProcessBuilder builder =
         new ProcessBuilder(
-            "/bin/bash", "-uc", ". \"$0\"; find_jdk \"$1\" && echo \"$jdk\" || echo none",
-            script.toString(), Integer.toString(least));
+            "/bin/bash",
+            "-uc",
+            ". \"$0\"; find_jdk \"$1\" && echo \"$jdk\" || echo none",
+            script.toString(),
+            Integer.toString(least));
     builder.environment().put("JAVA_HOME", javaHome.toString());
     builder.environment().put("PATH", onPath.resolve("bin") + ":/usr/bin:/bin");
     try (Running running = Running.start(builder)) {

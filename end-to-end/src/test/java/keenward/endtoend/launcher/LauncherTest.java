@@ -41,7 +41,8 @@ class LauncherTest {
 
   @Test
   void handsOverEveryArgumentAsItIsWhateverTheLocale() throws Exception {
-    Finished finished = workshop.run("two words", "", "*", "$HOME", "café ключ 鍵", "-x=\"y\"", "a\nb");
+    Finished finished =
+        workshop.run("two words", "", "*", "$HOME", "café ключ 鍵", "-x=\"y\"", "a\nb");
 
     assertThat(finished.output())
         .startsWith("<two words>\n<>\n<*>\n<$HOME>\n<café ключ 鍵>\n<-x=\"y\">\n<a\nb>\n");
@@ -59,8 +60,8 @@ class LauncherTest {
     try (Running running = workshop.start("sleep")) {
       running.awaitOutput(Pattern.compile("sleeping"));
 
-      assertThat(running.handle().info().command()).hasValueSatisfying(
-          command -> assertThat(command).endsWith("/bin/java"));
+      assertThat(running.handle().info().command())
+          .hasValueSatisfying(command -> assertThat(command).endsWith("/bin/java"));
       running.handle().destroy();
       assertThat(running.finish().exitCode()).isEqualTo(128 + 15);
     }

@@ -20,8 +20,8 @@ import keenward.endtoend.Repository;
 import keenward.endtoend.Running;
 
 /**
- * A folder that holds the launcher and little else, with a stand-in for Maven that counts how often it runs and
- * delivers a small program that tells how it was called.
+ * A folder that holds the launcher and little else, with a stand-in for Maven that counts how often
+ * it runs and delivers a small program that tells how it was called.
  */
 final class Workshop {
 
@@ -117,8 +117,7 @@ final class Workshop {
   void changeASource() throws IOException {
     write(root.resolve("cli/src/main/java/Main.java"), "// changed");
     Files.setLastModifiedTime(
-        root.resolve("cli/src/main/java/Main.java"),
-        FileTime.from(Instant.now().plusSeconds(2)));
+        root.resolve("cli/src/main/java/Main.java"), FileTime.from(Instant.now().plusSeconds(2)));
   }
 
   /** Hides the program `flock`, as on machines that have none. */
@@ -126,8 +125,23 @@ final class Workshop {
     Path only = Files.createDirectories(around.resolve("only"));
     List<String> names =
         List.of(
-            "bash", "cat", "cp", "cut", "dirname", "env", "find", "ls", "mkdir", "mv", "readlink",
-            "rm", "rmdir", "sed", "sha256sum", "sleep", "tail");
+            "bash",
+            "cat",
+            "cp",
+            "cut",
+            "dirname",
+            "env",
+            "find",
+            "ls",
+            "mkdir",
+            "mv",
+            "readlink",
+            "rm",
+            "rmdir",
+            "sed",
+            "sha256sum",
+            "sleep",
+            "tail");
     for (String name : names) {
       Path program = Path.of("/usr/bin", name);
       Files.createSymbolicLink(
@@ -179,8 +193,7 @@ final class Workshop {
   private void copy(String name) throws IOException {
     Path target = root.resolve(name);
     Files.createDirectories(Objects.requireNonNull(target.getParent()));
-    Files.copy(
-        Repository.root().resolve(name), target, StandardCopyOption.COPY_ATTRIBUTES);
+    Files.copy(Repository.root().resolve(name), target, StandardCopyOption.COPY_ATTRIBUTES);
   }
 
   private static void write(Path file, String text) throws IOException {

@@ -1,7 +1,5 @@
 package keenward.endtoend.architecture.crooked.core.plan;
 
-
-
 /** Breaks the purity of core. */
 public final class WritesByTheLocale {
 
