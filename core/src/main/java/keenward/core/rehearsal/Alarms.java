@@ -20,13 +20,20 @@ final class Alarms {
 
   /** A violation that counts; cross-zoning and the swinger limit may still stop the alarm. */
   static void raise(Draft draft, int zone) {
-    if (CrossZones.confirms(draft, zone) && Swingers.admits(draft, zone)) {
+    if (!CrossZones.takes(draft, zone)) {
+      count(draft, zone);
+    }
+  }
+
+  /** An alarm of a zone, unless it has had its share. */
+  static void count(Draft draft, int zone) {
+    if (Swingers.admits(draft, zone)) {
       sound(draft, zone);
     }
   }
 
   /** The alarm of a zone is shown, heard and reported. */
-  static void sound(Draft draft, int zone) {
+  private static void sound(Draft draft, int zone) {
     int partition = draft.tables.partition(zone);
     draft.set(ZoneFlag.ALARMED, zone);
     draft.remember(draft.layout.alarmKey(zone));

@@ -105,7 +105,7 @@ public enum Behaviour {
       "EXT-3",
       Subject.PARTITION,
       "exit door opened again",
-      "it was opened and shut in this exit time, the exit time was not restarted yet, option \"exit restart\"",
+      "the same door was opened and shut in this exit time, the exit time was not restarted yet, option \"exit restart\"",
       "exit time starts again, once",
       Sources.CP_01 + " 4.2.2.3 (once only: from memory)",
       "the exit door was opened again: the exit time of {time} starts again, once"),

@@ -5,14 +5,11 @@ final class CrossZones {
 
   private CrossZones() {}
 
-  /** Whether a violation counts by itself or confirms another; if not, it opens the window. */
-  static boolean confirms(Draft draft, int zone) {
+  /** Deals with a violation that does not count by itself; whether it was one. */
+  static boolean takes(Draft draft, int zone) {
     int group = draft.tables.group(zone);
-    if (group == SystemModel.NONE || isConfirmed(draft, group)) {
-      return true;
-    }
-    if (partnersOut(draft, group, zone)) {
-      return true;
+    if (group == SystemModel.NONE || isConfirmed(draft, group) || partnersOut(draft, group, zone)) {
+      return false;
     }
     int window = draft.layout.windowLeft(group);
     int first = draft.value(draft.layout.windowZone(group)) - 1;
@@ -23,19 +20,18 @@ final class CrossZones {
       draft.start(window, tenths);
       draft.emit(new Output.NoEffect(zone));
       draft.leave();
-      return false;
-    }
-    if (first == zone && !draft.tables.has(Option.CROSS_ZONE_REPEAT_COUNTS)) {
+    } else if (first == zone && !draft.tables.has(Option.CROSS_ZONE_REPEAT_COUNTS)) {
       draft.emit(Behaviour.CROSS_ZONE_SAME_AGAIN, zone, 0, new Output.NoEffect(zone));
-      return false;
+    } else {
+      draft.enter(Behaviour.CROSS_ZONE_CONFIRMED, zone, 0);
+      draft.given(window);
+      closeWindow(draft, group);
+      if (first != zone) {
+        Alarms.count(draft, first);
+      }
+      Alarms.count(draft, zone);
+      draft.leave();
     }
-    draft.enter(Behaviour.CROSS_ZONE_CONFIRMED, zone, 0);
-    draft.given(window);
-    closeWindow(draft, group);
-    if (first != zone && Swingers.admits(draft, first)) {
-      Alarms.sound(draft, first);
-    }
-    draft.leave();
     return true;
   }
 

@@ -21,6 +21,7 @@ final class Deadlines {
           draft.put(timer.register(), 0);
           draft.resume(timer.register());
           meet(draft, timer.kind(), timer.subject());
+          draft.leave();
         }
       }
     }

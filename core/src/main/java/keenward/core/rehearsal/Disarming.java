@@ -120,9 +120,7 @@ final class Disarming {
       Closings.opening(draft, partition, mode, way, user);
     }
     draft.put(PartitionRegister.CLOSING_SENT, partition, 0);
-    draft.put(PartitionRegister.EXIT_OPENED, partition, 0);
-    draft.put(PartitionRegister.EXIT_SHUT, partition, 0);
-    draft.put(PartitionRegister.EXIT_RESTARTED, partition, 0);
+    Exit.forgetLeaving(draft, partition);
     draft.put(PartitionRegister.USER, partition, 0);
     draft.put(PartitionRegister.WAY, partition, 0);
     for (int zone : draft.tables.zonesOf(partition)) {

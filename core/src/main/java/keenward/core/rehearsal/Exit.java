@@ -8,8 +8,15 @@ final class Exit {
   private Exit() {}
 
   static void start(Draft draft, int partition, int tenths) {
-    draft.put(PartitionRegister.EXIT_OPENED, partition, isExitDoorOpen(draft, partition) ? 1 : 0);
-    draft.put(PartitionRegister.EXIT_SHUT, partition, 0);
+    draft.put(PartitionRegister.EXIT_OPENED, partition, 0);
+    for (int zone = 0; zone < draft.tables.zones(); zone++) {
+      if (isExitDoorOf(draft, zone, partition)) {
+        draft.clear(ZoneFlag.LEFT_BY, zone);
+        if (draft.is(ZoneFlag.OPEN, zone)) {
+          draft.put(PartitionRegister.EXIT_OPENED, partition, 1);
+        }
+      }
+    }
     draft.put(PartitionRegister.EXIT_RESTARTED, partition, 0);
     draft.enter(Behaviour.EXIT_STARTED, partition, tenths);
     run(draft, partition, tenths);
@@ -20,15 +27,6 @@ final class Exit {
   private static void run(Draft draft, int partition, int tenths) {
     draft.start(PartitionRegister.EXIT_LEFT, partition, tenths);
     draft.emit(new Output.Display(partition, Notice.LEAVE_NOW, partition, tenths));
-  }
-
-  private static boolean isExitDoorOpen(Draft draft, int partition) {
-    for (int zone = 0; zone < draft.tables.zones(); zone++) {
-      if (isExitDoorOf(draft, zone, partition) && draft.is(ZoneFlag.OPEN, zone)) {
-        return true;
-      }
-    }
-    return false;
   }
 
   private static boolean isExitDoorOf(Draft draft, int zone, int partition) {
@@ -47,7 +45,7 @@ final class Exit {
     if (route) {
       draft.emit(Behaviour.EXIT_ROUTE_PASSES, zone, 0, new Output.NoEffect(zone));
       if (response == ZoneResponse.ENTRY_EXIT) {
-        doorOpened(draft, partition);
+        doorOpened(draft, zone);
       }
     } else if (draft.tables.has(Option.EXIT_IGNORES_OTHER_ZONES)) {
       draft.emit(Behaviour.EXIT_IGNORES_ZONE, zone, 0, new Output.NoEffect(zone));
@@ -58,13 +56,13 @@ final class Exit {
     }
   }
 
-  private static void doorOpened(Draft draft, int doorPartition) {
-    long near = draft.tables.onTheWay(doorPartition);
+  private static void doorOpened(Draft draft, int zone) {
+    long near = draft.tables.onTheWay(draft.tables.partition(zone));
     for (int partition = 0; partition < draft.tables.partitions(); partition++) {
       if (Bits.has(near, partition)
           && draft.isRunning(PartitionRegister.EXIT_LEFT, partition)) {
         draft.put(PartitionRegister.EXIT_OPENED, partition, 1);
-        if (draft.value(PartitionRegister.EXIT_SHUT, partition) != 0
+        if (draft.is(ZoneFlag.LEFT_BY, zone)
             && draft.value(PartitionRegister.EXIT_RESTARTED, partition) == 0
             && draft.tables.has(Option.EXIT_RESTART)) {
           int tenths = draft.tables.timing(TimingSetting.EXIT_TIME);
@@ -79,12 +77,12 @@ final class Exit {
   }
 
   /** An entry/exit door is shut. */
-  static void doorShut(Draft draft, int doorPartition) {
-    long near = draft.tables.onTheWay(doorPartition);
+  static void doorShut(Draft draft, int zone) {
+    long near = draft.tables.onTheWay(draft.tables.partition(zone));
     for (int partition = 0; partition < draft.tables.partitions(); partition++) {
       if (Bits.has(near, partition)
-          && draft.value(PartitionRegister.EXIT_OPENED, partition) != 0) {
-        draft.put(PartitionRegister.EXIT_SHUT, partition, 1);
+          && draft.isRunning(PartitionRegister.EXIT_LEFT, partition)) {
+        draft.set(ZoneFlag.LEFT_BY, zone);
       }
     }
   }
@@ -108,12 +106,22 @@ final class Exit {
     } else {
       showArmed(draft, partition);
     }
+    forgetLeaving(draft, partition);
     if (draft.value(PartitionRegister.CLOSING_SENT, partition) == 0) {
       Closings.closing(draft, partition, Behaviour.CLOSING_AT_END);
     }
     int recent = draft.tables.timing(TimingSetting.RECENT_CLOSING_WINDOW);
     draft.start(PartitionRegister.RECENT_LEFT, partition, recent);
     judgeOpenZones(draft, partition);
+  }
+
+  /** Nobody asks any more who left by which door. */
+  static void forgetLeaving(Draft draft, int partition) {
+    draft.put(PartitionRegister.EXIT_OPENED, partition, 0);
+    draft.put(PartitionRegister.EXIT_RESTARTED, partition, 0);
+    for (int zone : draft.tables.zonesOf(partition)) {
+      draft.clear(ZoneFlag.LEFT_BY, zone);
+    }
   }
 
   private static void showArmed(Draft draft, int partition) {

@@ -6,13 +6,13 @@ package keenward.core.rehearsal;
  */
 public interface Explainer extends Listener {
 
-  /** A deadline is met: what follows goes back to what was remembered under this key. */
+  /** What follows goes back to what was remembered under this key, until {@link #leave()}. */
   void resume(int afterTenths, int key);
 
   /** A behaviour comes into play; what follows is because of it, until {@link #leave()}. */
   void enter(int afterTenths, Behaviour behaviour, int subject, int tenths);
 
-  /** The latest behaviour has had its effect. */
+  /** The latest behaviour has had its effect, or what was resumed has been dealt with. */
   void leave();
 
   /** The reasons so far are the reasons for whatever happens later under this key. */

@@ -12,8 +12,6 @@ enum PartitionRegister {
   CLOSING_SENT,
   /** Whether an exit door was opened in this exit time. */
   EXIT_OPENED,
-  /** Whether it was shut after that. */
-  EXIT_SHUT,
   /** Whether the exit time was restarted. */
   EXIT_RESTARTED,
   /** Index of the zone that started the entry time plus one. */

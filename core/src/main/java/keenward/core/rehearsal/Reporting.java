@@ -63,6 +63,7 @@ final class Reporting {
         draft.enter(Behaviour.ABORT_WINDOW_ENDED, zone, 0);
         send(draft, zone);
         draft.leave();
+        draft.leave();
       }
     }
   }

@@ -18,6 +18,8 @@ enum ZoneFlag {
   PENDING,
   /** Its alarm was sent and its restore was not. */
   REPORTED,
+  /** It is an exit door that was opened and shut in the exit time that is running. */
+  LEFT_BY,
   /** It was opened in the entry time that is running. */
   ENTERED,
   /** It reached its swinger limit and that was reported. */

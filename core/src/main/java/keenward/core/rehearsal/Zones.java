@@ -53,7 +53,7 @@ final class Zones {
       return;
     }
     if (draft.tables.response(zone) == ZoneResponse.ENTRY_EXIT) {
-      Exit.doorShut(draft, draft.tables.partition(zone));
+      Exit.doorShut(draft, zone);
     }
     Bypassing.forcedZoneClosed(draft, zone);
     if (draft.tables.response(zone) == ZoneResponse.TAMPER) {
