@@ -129,6 +129,7 @@ final class CentreSteps {
                     + " arm "
                     + partition.name()
                     + " away, wait for the exit time, then disarm.")
+            .in(partition.number())
             .given("System disarmed, account on test")
             .shows(
                 "At " + context.keypads(partition) + ": armed away, then disarmed")
@@ -152,6 +153,7 @@ final class CentreSteps {
                 + ", then disarm it with the duress code of user "
                 + user.number()
                 + ", with nobody watching who need not know it.")
+        .in(partition.number())
         .given(partition.name() + " armed, account on test")
         .shows("An ordinary disarming; nothing else is shown and nothing sounds")
         .signals(

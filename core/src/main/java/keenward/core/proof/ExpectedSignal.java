@@ -3,7 +3,6 @@ package keenward.core.proof;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import keenward.core.reporting.EventCodes;
 import keenward.core.reporting.EventReport;
 import keenward.core.reporting.Qualifier;
 
@@ -43,8 +42,11 @@ public record ExpectedSignal(
     StringBuilder words =
         new StringBuilder(
             new EventReport(qualifier, code, partition, zoneOrUser.orElse(0)).description());
-    for (int other : otherCodes) {
-      words.append(" (or ").append(other).append(", ").append(EventCodes.meaning(other)).append(')');
+    if (!otherCodes.isEmpty()) {
+      words
+          .append(" (or code ")
+          .append(String.join(" or ", otherCodes.stream().map(other -> Integer.toString(other)).toList()))
+          .append(')');
     }
     return when.isEmpty() ? words.toString() : words + ", " + when;
   }

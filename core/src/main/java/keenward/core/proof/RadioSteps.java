@@ -45,6 +45,7 @@ final class RadioSteps {
                 + " for more than "
                 + supervision
                 + ", or use the panel's own supervision test. Put it back and make the device send.")
+        .in(partition(device))
         .at(context.place(device.room()))
         .given("System disarmed, account on test")
         .shows("Missing: " + device.name())
@@ -65,6 +66,7 @@ final class RadioSteps {
             "Make "
                 + device.name()
                 + " report a low cell as its maker says; where its maker gives no way, write down \"not tested\".")
+        .in(partition(device))
         .at(context.place(device.room()))
         .given("System disarmed, account on test")
         .shows("Low cell: " + device.name())

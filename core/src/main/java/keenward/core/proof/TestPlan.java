@@ -40,7 +40,7 @@ public record TestPlan(List<TestStep> steps, List<String> notes, List<MissingFac
     Walk walk = Walk.of(plan);
     List<TestStep> steps = new ArrayList<>();
     steps.add(centre.before());
-    steps.addAll(alongTheWalk(walk, zones.steps()));
+    steps.addAll(byPartitionWhereArmed(alongTheWalk(walk, zones.steps())));
     steps.addAll(times.steps());
     steps.addAll(centre.steps());
     steps.addAll(supplies.steps());
@@ -60,6 +60,14 @@ public record TestPlan(List<TestStep> steps, List<String> notes, List<MissingFac
         .toList();
   }
 
+  /** One partition after the other, so that each is armed once. */
+  private static List<TestStep> byPartitionWhereArmed(List<TestStep> steps) {
+    return steps.stream()
+        .sorted(
+            Comparator.comparingInt(step -> step.phase() == Phase.ARMED ? step.partition() : 0))
+        .toList();
+  }
+
   private static List<TestStep> inOrder(List<TestStep> steps) {
     List<TestStep> numbered = new ArrayList<>();
     steps.stream()
@@ -73,6 +81,9 @@ public record TestPlan(List<TestStep> steps, List<String> notes, List<MissingFac
     notes.add(
         "Local code, the authority having jurisdiction, the makers' instructions and licensed practice come before this"
             + " list.");
+    notes.add(
+        "In an armed partition every step trips the motion detectors on the way: test openings first, and let each zone come"
+            + " to rest before the next.");
     long limit = context.settings().get(Setting.SWINGER_LIMIT).value();
     if (limit > 0) {
       notes.add(

@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param number place in the list, from 1
  * @param phase when it belongs
  * @param subject what it tests
+ * @param partition number of the partition it concerns; 0 for the system as a whole
  * @param place where it is done, when known
  * @param precondition state of the system before it; empty for none
  * @param action what to do
@@ -21,6 +22,7 @@ public record TestStep(
     int number,
     Phase phase,
     TestSubject subject,
+    int partition,
     Optional<Place> place,
     String precondition,
     String action,
@@ -35,47 +37,53 @@ public record TestStep(
     cautions = List.copyOf(cautions);
   }
 
-  TestStep numbered(int place) {
+  TestStep numbered(int position) {
     return new TestStep(
-        place, phase, subject, this.place, precondition, action, keypadShows, time, signals,
+        position, phase, subject, partition, place, precondition, action, keypadShows, time, signals,
         cautions);
   }
 
   /** A step that is yet without its number and its optional parts. */
   static TestStep of(Phase phase, TestSubject subject, String action) {
     return new TestStep(
-        0, phase, subject, Optional.empty(), "", action, "", Optional.empty(), List.of(),
+        0, phase, subject, 0, Optional.empty(), "", action, "", Optional.empty(), List.of(),
         List.of());
+  }
+
+  TestStep in(int partitionNumber) {
+    return new TestStep(
+        number, phase, subject, partitionNumber, place, precondition, action, keypadShows, time,
+        signals, cautions);
   }
 
   TestStep at(Optional<Place> where) {
     return new TestStep(
-        number, phase, subject, where, precondition, action, keypadShows, time, signals, cautions);
+        number, phase, subject, partition, where, precondition, action, keypadShows, time, signals, cautions);
   }
 
   TestStep given(String state) {
     return new TestStep(
-        number, phase, subject, place, state, action, keypadShows, time, signals, cautions);
+        number, phase, subject, partition, place, state, action, keypadShows, time, signals, cautions);
   }
 
   TestStep shows(String text) {
     return new TestStep(
-        number, phase, subject, place, precondition, action, text, time, signals, cautions);
+        number, phase, subject, partition, place, precondition, action, text, time, signals, cautions);
   }
 
   TestStep measures(MeasuredTime measured) {
     return new TestStep(
-        number, phase, subject, place, precondition, action, keypadShows, Optional.of(measured),
+        number, phase, subject, partition, place, precondition, action, keypadShows, Optional.of(measured),
         signals, cautions);
   }
 
   TestStep signals(List<ExpectedSignal> expected) {
     return new TestStep(
-        number, phase, subject, place, precondition, action, keypadShows, time, expected, cautions);
+        number, phase, subject, partition, place, precondition, action, keypadShows, time, expected, cautions);
   }
 
   TestStep cautions(List<Caution> read) {
     return new TestStep(
-        number, phase, subject, place, precondition, action, keypadShows, time, signals, read);
+        number, phase, subject, partition, place, precondition, action, keypadShows, time, signals, read);
   }
 }

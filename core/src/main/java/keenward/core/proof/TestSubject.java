@@ -16,7 +16,8 @@ public sealed interface TestSubject {
   record ZoneInput(int zone, String zoneName, String input) implements TestSubject {
     @Override
     public String label() {
-      return "zone " + zone + " " + zoneName + (input.isEmpty() ? "" : ", " + input);
+      boolean saysMore = !input.isEmpty() && !input.equals(zoneName);
+      return "zone " + zone + " " + zoneName + (saysMore ? ", " + input : "");
     }
   }
 

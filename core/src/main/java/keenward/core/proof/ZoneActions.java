@@ -116,7 +116,7 @@ final class ZoneActions {
       case TEMPERATURE ->
           "Bring " + device + " past its limit, or use the test function that its maker gives.";
       case WATER -> "Wet the sensor of " + device + " as its maker says, then dry it.";
-      case LID -> "Open the lid that " + device + " guards, then shut it.";
+      case LID -> "Open the enclosure watched by " + device + ", then shut it.";
       case KEY_SWITCH_CONTACT -> "Turn the key of " + device + ".";
       default -> "Make " + device + " respond as its maker's test says.";
     };

@@ -1,7 +1,9 @@
 package keenward.core.proof;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import keenward.core.plan.ArmingMode;
@@ -36,10 +38,13 @@ final class ZoneSteps {
         missing.add(
             new MissingFact(
                 zone.path(), "how zone " + zone.number() + " is made to respond", "device: ..."));
-        steps.add(step(zone, Optional.empty()));
+        steps.add(step(zone, Optional.empty(), ""));
       }
+      Map<String, Integer> seen = new HashMap<>();
       for (ZoneDevice watched : zone.devices()) {
-        steps.add(step(zone, Optional.of(watched)));
+        String input = ZoneActions.input(watched);
+        int count = seen.merge(input, 1, Integer::sum);
+        steps.add(step(zone, Optional.of(watched), count == 1 ? input : input + " " + count));
       }
     }
     context.plan().devices().stream()
@@ -53,14 +58,14 @@ final class ZoneSteps {
     return List.copyOf(missing);
   }
 
-  private TestStep step(Zone zone, Optional<ZoneDevice> watched) {
+  private TestStep step(Zone zone, Optional<ZoneDevice> watched, String input) {
     boolean armed = !zone.response().isAlwaysLive() && zone.response() != ZoneResponse.KEY_SWITCH;
     String action = watched.map(ZoneActions::action).orElse("Make the zone respond.");
     return TestStep.of(
             armed ? Phase.ARMED : Phase.DISARMED,
-            new TestSubject.ZoneInput(
-                zone.number(), zone.name(), watched.map(ZoneActions::input).orElse("")),
+            new TestSubject.ZoneInput(zone.number(), zone.name(), input),
             action + crossZone(zone))
+        .in(context.partition(zone).number())
         .at(watched.flatMap(this::place))
         .given(precondition(zone, armed))
         .shows(keypad(zone))
@@ -235,6 +240,7 @@ final class ZoneSteps {
             Phase.DISARMED,
             new TestSubject.Item("lid of " + device.name()),
             "Open the lid of " + device.name() + ", then shut it.")
+        .in(partition)
         .at(context.place(device.room()))
         .given("System disarmed, account on test")
         .shows("Tamper of " + device.name())

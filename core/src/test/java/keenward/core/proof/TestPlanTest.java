@@ -97,6 +97,8 @@ class TestPlanTest {
     assertThat(lid.phase()).isEqualTo(Phase.DISARMED);
     ExpectedSignal signal = lid.signals().getFirst();
     assertThat(signal.text()).isEqualTo("1383 01 007");
+    assertThat(signal.words())
+        .isEqualTo("sensor tamper, new event, partition 1, zone 7 (or code 137)");
     assertThat(signal.isMetBy(new EventReport(Qualifier.NEW_EVENT, 383, 1, 7))).isTrue();
     assertThat(signal.isMetBy(new EventReport(Qualifier.NEW_EVENT, 137, 1, 7))).isTrue();
     assertThat(signal.isMetBy(new EventReport(Qualifier.NEW_EVENT, 130, 1, 7))).isFalse();
@@ -208,7 +210,45 @@ class TestPlanTest {
             .build();
     assertThat(zoneSteps(TestPlan.of(plan)))
         .extracting(step -> step.subject().label().substring(7))
-        .containsExactly("F, F", "D, D", "E, E", "B, B", "C, C", "A, A", "G, G");
+        .containsExactly("F", "D", "E", "B", "C", "A", "G");
+  }
+
+  @Test
+  void armedZonesAreTestedPartitionByPartition() {
+    SitePlan plan =
+        PlanBuilder.site()
+            .floor(
+                "Ground",
+                floor ->
+                    floor
+                        .room("First", RoomUse.SHOP, 0, 0, 3, 3)
+                        .room("Second", RoomUse.SHOP, 3, 0, 6, 3))
+            .partition("Shop", 1)
+            .partition("Flat", 2)
+            .device("A", DeviceKind.MOTION, device -> device.room("First"))
+            .device("B", DeviceKind.MOTION, device -> device.room("First"))
+            .device("C", DeviceKind.MOTION, device -> device.room("Second"))
+            .zone(1, "A", ZoneResponse.INSTANT, zone -> zone.in("Flat").device("A"))
+            .zone(2, "B", ZoneResponse.INSTANT, zone -> zone.in("Shop").device("B"))
+            .zone(3, "C", ZoneResponse.INSTANT, zone -> zone.in("Flat").device("C"))
+            .zone(4, "D", ZoneResponse.FIRE, zone -> zone.in("Flat").device("C"))
+            .build();
+    assertThat(zoneSteps(TestPlan.of(plan)))
+        .extracting(step -> step.subject().label())
+        .containsExactly("zone 4 D, C", "zone 2 B", "zone 1 A", "zone 3 C");
+  }
+
+  @Test
+  void likeDevicesOfOneZoneAreToldApart() {
+    SitePlan plan =
+        PlanBuilder.site()
+            .zone(
+                1,
+                "Windows",
+                ZoneResponse.PERIMETER,
+                zone -> zone.kind(DeviceKind.CONTACT).kind(DeviceKind.CONTACT))
+            .build();
+    assertThat(labels(TestPlan.of(plan))).contains("zone 1 Windows, contact", "zone 1 Windows, contact 2");
   }
 
   @Test
