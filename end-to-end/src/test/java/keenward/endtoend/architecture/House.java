@@ -3,9 +3,6 @@ package keenward.endtoend.architecture;
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.Dependency;
 import com.tngtech.archunit.core.domain.JavaClass;
-import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvent;
@@ -123,13 +120,6 @@ record House(String root) {
         .beFreeOfCycles()
         .because("packages in a cycle can only be understood, tested and moved together")
         .allowEmptyShould(true);
-  }
-
-  /** The classes of the house, without those of its tests. */
-  JavaClasses program() {
-    return new ClassFileImporter()
-        .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-        .importPackages(root);
   }
 
   String core() {

@@ -2,6 +2,7 @@ package keenward.endtoend.launcher;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -9,12 +10,11 @@ import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.jar.JarEntry;
 import java.util.jar.JarOutputStream;
 import java.util.stream.Stream;
-import javax.tools.JavaCompiler;
-import javax.tools.ToolProvider;
 import keenward.endtoend.Finished;
 import keenward.endtoend.Repository;
 import keenward.endtoend.Running;
@@ -24,33 +24,6 @@ import keenward.endtoend.Running;
  * it runs and delivers a small program that tells how it was called.
  */
 final class Workshop {
-
-  private static final String PROGRAM =
-      """
-      package keenward.cli;
-
-      import java.util.List;
-
-      public final class Main {
-        public static void main(String[] arguments) throws Exception {
-          String first = arguments.length == 0 ? "" : arguments[0];
-          switch (first) {
-            case "exit" -> System.exit(Integer.parseInt(arguments[1]));
-            case "sleep" -> {
-              System.out.println("sleeping");
-              Thread.sleep(60_000);
-            }
-            default -> {
-              for (String argument : arguments) {
-                System.out.println("<" + argument + ">");
-              }
-              System.out.println("home " + System.getProperty("keenward.home"));
-              System.out.println("edition EDITION");
-            }
-          }
-        }
-      }
-      """;
 
   private static final String MAVEN =
       """
@@ -91,15 +64,11 @@ final class Workshop {
 
   /** From now on Maven delivers a program that tells this edition. */
   void deliverEdition(String edition) throws IOException {
-    Path sources = around.resolve("program/keenward/cli/Main.java");
-    write(sources, PROGRAM.replace("EDITION", edition));
-    JavaCompiler compiler = Objects.requireNonNull(ToolProvider.getSystemJavaCompiler());
-    int failed = compiler.run(null, null, null, "-d", around.toString(), sources.toString());
-    if (failed != 0) {
-      throw new IllegalStateException("the stand-in program does not compile");
-    }
-    writeJar("program.jar", "keenward/cli/Main.class");
-    writeJar("library.jar", "program/keenward/cli/Main.java");
+    byte[] text = edition.getBytes(StandardCharsets.UTF_8);
+    writeJar(
+        "program.jar",
+        Map.of("keenward/cli/Main.class", StandIn.COMPILED, "keenward/cli/edition.txt", text));
+    writeJar("library.jar", Map.of("any.txt", text));
   }
 
   void buildsSlowly() throws IOException {
@@ -216,12 +185,14 @@ final class Workshop {
     }
   }
 
-  private void writeJar(String name, String entry) throws IOException {
+  private void writeJar(String name, Map<String, byte[]> entries) throws IOException {
     try (OutputStream stream = Files.newOutputStream(around.resolve(name));
         JarOutputStream jar = new JarOutputStream(stream)) {
-      jar.putNextEntry(new JarEntry(entry));
-      jar.write(Files.readAllBytes(around.resolve(entry)));
-      jar.closeEntry();
+      for (Map.Entry<String, byte[]> entry : entries.entrySet()) {
+        jar.putNextEntry(new JarEntry(entry.getKey()));
+        jar.write(entry.getValue());
+        jar.closeEntry();
+      }
     }
   }
 }
