@@ -8,4 +8,8 @@ package keenward.files.yaml;
  * @param line of {@code start}, from 1
  * @param column of {@code start}, from 1, counted in code points
  */
-public record Span(int start, int end, int line, int column) {}
+public record Span(int start, int end, int line, int column) {
+
+  /** The place of a node that stands in no file. */
+  static final Span NOWHERE = new Span(0, 0, 1, 1);
+}

@@ -179,7 +179,18 @@ public final class YamlReader {
           case PLAIN -> YamlScalar.Style.PLAIN;
           case JSON_SCALAR_STYLE -> throw new IllegalStateException("a style of output only");
         };
-    return fine ? new YamlScalar(value, style, span) : new YamlRefused(span);
+    boolean block = style == YamlScalar.Style.LITERAL || style == YamlScalar.Style.FOLDED;
+    Span place = block ? withoutBlankEnd(span) : span;
+    return fine ? new YamlScalar(value, style, place) : new YamlRefused(place);
+  }
+
+  /** The parser counts the blank lines after a block value to it. */
+  private Span withoutBlankEnd(Span span) {
+    int end = span.end();
+    while (end > span.start() && text.charAt(end - 1) <= ' ') {
+      end--;
+    }
+    return new Span(span.start(), end, span.line(), span.column());
   }
 
   private Span span(Event event) {
