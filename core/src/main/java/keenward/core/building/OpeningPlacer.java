@@ -101,7 +101,7 @@ final class OpeningPlacer {
   private void place(Opening opening, WallSegment wall, double at, double width) {
     String room = opening.place().room();
     double length = wall.lengthMetres();
-    if (width <= 0) {
+    if (!(width > 0)) {
       problems.add(
           new BuildingProblem(
               path(opening).then("width"),
@@ -111,7 +111,7 @@ final class OpeningPlacer {
       return;
     }
     // Corners are known to within the snap distance, so that much past the end is no fault.
-    if (at < 0 || at + width > length + floor.snapMetres()) {
+    if (!(at >= 0 && at + width <= length + floor.snapMetres())) {
       problems.add(
           new BuildingProblem(
               path(opening).then("at"),

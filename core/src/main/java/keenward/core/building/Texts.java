@@ -20,6 +20,9 @@ final class Texts {
   }
 
   private static String number(double value) {
+    if (!Double.isFinite(value)) {
+      return "an impossible number of";
+    }
     BigDecimal rounded =
         BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_UP).stripTrailingZeros();
     return rounded.signum() == 0 ? "0" : rounded.toPlainString();

@@ -1,0 +1,5 @@
+/** Drawings of what happened when. Layout only. */
+@NullMarked
+package keenward.drawing.timeline;
+
+import org.jspecify.annotations.NullMarked;
