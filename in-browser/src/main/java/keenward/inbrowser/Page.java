@@ -8,6 +8,17 @@ public final class Page {
   private Page() {}
 
   /**
+   * Plays a scenario script on the sample system.
+   *
+   * @param script as docs/reference/scenario-script.md describes it
+   * @return the timeline with its reasons, or what is wrong with the script, as {@link ScriptRun} writes them
+   */
+  @JSExport
+  public static String rehearse(String script) {
+    return ScriptRun.play(SampleSystem.model(), script);
+  }
+
+  /**
    * Presses keys on the sample panel.
    *
    * @param keys as {@link KeyRun} reads them

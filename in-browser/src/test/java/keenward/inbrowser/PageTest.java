@@ -28,4 +28,26 @@ class PageTest {
         .contains("take -> Seconds / 30; refused: OUT_OF_RANGE")
         .contains("wait:1200 -> All quiet; left: idle");
   }
+
+  @Test
+  void tellsTheTimelineOfAScriptWithItsReasons() {
+    String told =
+        Page.rehearse(
+            """
+            start 08:00
+            open "Street door"
+            t+10 open "Yard window"
+            expect t+10 signal 1131
+            """);
+
+    assertThat(told).contains("08:00:00", "Street door", "08:00:10", "Yard window");
+    assertThat(told).contains("4: expected signal 1131");
+  }
+
+  @Test
+  void tellsWhereAScriptIsWrong() {
+    assertThat(Page.rehearse("open \"Sreet door\"\n"))
+        .startsWith("1:6: there is no zone")
+        .contains("Street door");
+  }
 }

@@ -32,6 +32,44 @@ class CompiledCoreTest {
     assertThat(shown).isEqualTo(keenward.inbrowser.Page.pressKeys(keys));
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        """
+        # Out in the morning, back too slowly, a window in between
+        start 07:58
+        arm away by Potter at Hall
+        t+20 open "Street door"
+        t+25 close "Street door"
+        t+3600 open "Yard window"
+        t+3660 close "Yard window"
+        t+3700 open "Street door"
+        t+3705 open "Passage motion"
+        t+3740 disarm by Potter at Hall
+        expect t+60 signal 3401
+        """,
+        """
+        # A swinging detector, a smoke alarm over it, a hold-up that nobody hears
+        start 23:59:30
+        arm away by Potter at Hall
+        t+100 open "Kiln room"
+        t+110 close "Kiln room"
+        t+200 open "Smoke loft"
+        t+220 open "Desk button"
+        t+400 open "Kiln room"
+        t+410 close "Kiln room"
+        t+900 open "Kiln room"
+        t+1200 disarm by Potter at Hall
+        """,
+        "open \"Sreet door\"\nnonsense\n"
+      })
+  void scriptsDoTheSame(String script, Page page) {
+    Object shown = evaluate(page, "rehearse", script);
+
+    assertThat(shown).isEqualTo(keenward.inbrowser.Page.rehearse(script));
+    assertThat(shown).asString().contains(":");
+  }
+
   private static Object evaluate(Page page, String function, String argument) {
     page.route(PLACE + "**", CompiledCoreTest::answer);
     page.navigate(PLACE);
