@@ -52,9 +52,10 @@ final class Deadlines {
       case GAS_TONE -> Sounding.cutOff(draft, Tone.CARBON_MONOXIDE, subject);
       case MEDICAL_TONE -> Sounding.cutOff(draft, Tone.MEDICAL, subject);
       case GAS_REPEAT -> LifeSafety.gasRepeats(draft, subject);
-      case RECENT_CLOSING, CANCEL -> {
-        // Only whether they run matters.
+      case RECENT_CLOSING -> {
+        // Only whether it runs matters.
       }
+      case CANCEL -> Reporting.cancelWindowEnded(draft, subject);
       case SWINGER_RESET -> Swingers.reset(draft, subject);
       case SUPERVISION -> Radio.supervisionEnded(draft, subject);
       case MAINS_REPORT -> Supplies.mainsReportDue(draft);

@@ -16,7 +16,7 @@ enum PartitionRegister {
   EXIT_RESTARTED,
   /** Index of the zone that started the entry time plus one. */
   ENTRY_ZONE,
-  /** Whether a report that had waited for the abort window was sent in this period. */
+  /** Whether a report that had waited for the abort window was sent within the cancel window. */
   WAITED_REPORT_SENT,
   /** Whether the pending alarm came soon after arming. */
   RECENT_PENDING,

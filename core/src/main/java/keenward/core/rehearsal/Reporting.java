@@ -20,7 +20,8 @@ final class Reporting {
             : 0;
     if (window == 0) {
       send(draft, zone);
-    } else if (draft.value(PartitionRegister.WAITED_REPORT_SENT, partition) != 0) {
+    } else if (draft.value(PartitionRegister.WAITED_REPORT_SENT, partition) != 0
+        && draft.isRunning(PartitionRegister.CANCEL_LEFT, partition)) {
       draft.enter(Behaviour.ABORT_WINDOW_OVER_ALREADY, zone, 0);
       send(draft, zone);
       draft.leave();
@@ -33,11 +34,10 @@ final class Reporting {
     draft.set(ZoneFlag.PENDING, zone);
     int left = draft.value(PartitionRegister.ABORT_LEFT, partition);
     if (left != 0) {
-      draft.emit(
-          Behaviour.ABORT_WINDOW_JOINED,
-          zone,
-          0,
-          new Output.Log(Notice.REPORT_WAITS, zone, Math.max(left, 0)));
+      draft.enter(Behaviour.ABORT_WINDOW_JOINED, zone, Math.max(left, 0));
+      draft.remember(draft.layout.alarmKey(zone));
+      draft.emit(new Output.Log(Notice.REPORT_WAITS, zone, Math.max(left, 0)));
+      draft.leave();
       return;
     }
     int entryLeft = draft.value(PartitionRegister.ENTRY_LEFT, partition);
@@ -48,6 +48,7 @@ final class Reporting {
         waitsLonger ? Behaviour.REPORT_WAITS_FOR_ENTRY : Behaviour.ABORT_WINDOW_STARTED,
         zone,
         wait);
+    draft.remember(draft.layout.alarmKey(zone));
     draft.start(PartitionRegister.ABORT_LEFT, partition, wait);
     draft.emit(new Output.Log(Notice.REPORT_WAITS, zone, wait));
     draft.leave();
@@ -126,6 +127,11 @@ final class Reporting {
   static void startCancelWindow(Draft draft, int partition) {
     draft.start(
         PartitionRegister.CANCEL_LEFT, partition, draft.tables.timing(TimingSetting.CANCEL_WINDOW));
+  }
+
+  /** The alarm is over and done with; a new one has an abort window of its own. */
+  static void cancelWindowEnded(Draft draft, int partition) {
+    draft.put(PartitionRegister.WAITED_REPORT_SENT, partition, 0);
   }
 
   /** Somebody disarms or silences: what waits is dropped, what was sent is cancelled; never under threat. */

@@ -1,14 +1,21 @@
 package keenward.core.rehearsal.scenario;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
+import keenward.core.plan.ArmingMode;
 import keenward.core.plan.ZoneResponse;
 import keenward.core.rehearsal.Beep;
 import keenward.core.rehearsal.Input;
+import keenward.core.rehearsal.KeypadModel;
 import keenward.core.rehearsal.Notice;
 import keenward.core.rehearsal.Output;
+import keenward.core.rehearsal.PartitionModel;
 import keenward.core.rehearsal.Subject;
 import keenward.core.rehearsal.SystemModel;
 import keenward.core.rehearsal.Tone;
+import keenward.core.rehearsal.UserModel;
+import keenward.core.rehearsal.ZoneModel;
 import keenward.core.reporting.EventCodes;
 import keenward.core.reporting.Qualifier;
 
@@ -23,19 +30,31 @@ public final class Wording {
   }
 
   String zone(int index) {
-    return model.zones().get(index).name();
+    return name(Subject.ZONE, model.zones(), index, ZoneModel::name);
   }
 
   String partition(int index) {
-    return model.partitions().get(index).name();
+    return name(Subject.PARTITION, model.partitions(), index, PartitionModel::name);
   }
 
   private String user(int index) {
-    return model.users().get(index).name();
+    return name(Subject.USER, model.users(), index, UserModel::name);
+  }
+
+  private String keypad(int index) {
+    return name(Subject.KEYPAD, model.keypads(), index, KeypadModel::name);
+  }
+
+  /** An input may name something outside the system; it is told all the same. */
+  private static <T> String name(
+      Subject kind, List<T> all, int index, Function<T, String> name) {
+    return index >= 0 && index < all.size()
+        ? name.apply(all.get(index))
+        : "an unknown " + folded(kind.name());
   }
 
   private String atKeypad(int index) {
-    return index == SystemModel.NONE ? "" : " at " + model.keypads().get(index).name();
+    return index == SystemModel.NONE ? "" : " at " + keypad(index);
   }
 
   private String inPartition(int index) {
@@ -51,7 +70,7 @@ public final class Wording {
       case ZONE -> zone(index);
       case PARTITION -> partition(index);
       case USER -> user(index);
-      case KEYPAD -> model.keypads().get(index).name();
+      case KEYPAD -> keypad(index);
       case SYSTEM -> "";
     };
   }
@@ -70,12 +89,12 @@ public final class Wording {
           "cell of " + zone(zone) + (low ? " is low" : " is good");
       case Input.Code(int user, int keypad) -> user(user) + " enters a code" + atKeypad(keypad);
       case Input.WrongCode(int keypad) -> "a wrong code is entered" + atKeypad(keypad);
-      case Input.Arm(int user, int keypad, int partition, var mode, boolean forced) ->
+      case Input.Arm(int user, int keypad, int partition, ArmingMode mode, boolean forced) ->
           user(user)
               + " arms"
               + inPartition(partition)
               + " "
-              + mode.word()
+              + mode(mode)
               + (forced ? ", leaving open zones out," : "")
               + atKeypad(keypad);
       case Input.Disarm(int user, int keypad, int partition) ->
@@ -102,7 +121,14 @@ public final class Wording {
     };
   }
 
+  private static String mode(ArmingMode mode) {
+    return mode == ArmingMode.NIGHT ? "for the night" : mode.word();
+  }
+
   private String begins(int zone) {
+    if (zone < 0 || zone >= model.zones().size()) {
+      return "is violated";
+    }
     return switch (model.zones().get(zone).response()) {
       case ENTRY_EXIT, PERIMETER -> "opens";
       case HOLD_UP, MEDICAL -> "is pressed";
@@ -114,6 +140,9 @@ public final class Wording {
   }
 
   private String ends(int zone) {
+    if (zone < 0 || zone >= model.zones().size()) {
+      return "is at rest";
+    }
     ZoneResponse response = model.zones().get(zone).response();
     return switch (response) {
       case ENTRY_EXIT, PERIMETER -> "closes";
