@@ -11,11 +11,24 @@ public final class Page {
    * Plays a scenario script on the sample system.
    *
    * @param script as docs/reference/scenario-script.md describes it
-   * @return the timeline with its reasons, or what is wrong with the script, as {@link ScriptRun} writes them
+   * @return the timeline with its reasons, or what is wrong with the script, as {@link ScriptRun}
+   *     writes them
    */
   @JSExport
   public static String rehearse(String script) {
     return ScriptRun.play(SampleSystem.model(), script);
+  }
+
+  /**
+   * Plays a scenario script on a system.
+   *
+   * @param system as {@link SystemText} writes it
+   * @param script as docs/reference/scenario-script.md describes it
+   * @return as {@link #rehearse}
+   */
+  @JSExport
+  public static String rehearseSystem(String system, String script) {
+    return ScriptRun.play(SystemText.read(system), script);
   }
 
   /**

@@ -14,8 +14,8 @@ final class ScriptRun {
   private ScriptRun() {}
 
   /**
-   * The timeline, then a line for each expectation that was not met; or only a line for each mistake in the
-   * script, as `LINE:COLUMN: what; expected ...`.
+   * The timeline, then a line for each expectation that was not met; or only a line for each
+   * mistake in the script, as `LINE:COLUMN: what; expected ...`.
    */
   static String play(SystemModel model, String text) {
     ParsedScript parsed = ScriptParser.parse(text, model);

@@ -50,4 +50,13 @@ class PageTest {
         .startsWith("1:6: there is no zone")
         .contains("Street door");
   }
+
+  @Test
+  void playsAScriptOnASystemThatItIsHanded() {
+    String script = "arm away by Potter at Hall\nt+90 open \"Yard window\"\n";
+
+    assertThat(Page.rehearseSystem(SystemText.write(SampleSystem.model()), script))
+        .isEqualTo(Page.rehearse(script))
+        .contains("Yard window is a perimeter zone");
+  }
 }

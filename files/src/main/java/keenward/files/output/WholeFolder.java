@@ -39,6 +39,8 @@ public final class WholeFolder {
    *
    * @throws IOException when something cannot be written, or when the folder holds what this program did not write
    */
+  // The lock is held, not used.
+  @SuppressWarnings("try")
   // One process may not hold a file lock twice, so its threads take turns here first.
   public static synchronized Path replace(Path parent, String name, Filler filler) throws IOException {
     Files.createDirectories(parent);

@@ -1,6 +1,7 @@
 package keenward.core.dialogue.machine;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -187,6 +188,15 @@ public final class Interpreter {
         state.working().with(slot, value),
         same ? state.committed().with(slot, value) : state.committed(),
         state.clocks());
+  }
+
+  /** The same state, of whose memories nothing is known but the values of {@code kept}. */
+  public State forget(State state, Collection<Slot> kept) {
+    Memory working = rules.layout.unknown();
+    for (Slot slot : kept) {
+      working = working.with(slot, state.working().get(slot));
+    }
+    return state.withMemories(working, working, state.clocks());
   }
 
   /**

@@ -1,0 +1,172 @@
+package keenward.core.dialogue.lint;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import keenward.core.dialogue.description.Action;
+import keenward.core.dialogue.description.Actions;
+import keenward.core.dialogue.description.Condition;
+import keenward.core.dialogue.description.Effect;
+import keenward.core.dialogue.description.Field;
+import keenward.core.dialogue.description.FieldReference;
+import keenward.core.dialogue.description.Location;
+import keenward.core.dialogue.description.PanelDescription;
+import keenward.core.dialogue.description.RecordKind;
+import keenward.core.dialogue.description.Screen;
+import keenward.core.dialogue.description.Value;
+import keenward.core.dialogue.machine.Interpreter;
+import keenward.core.dialogue.machine.Slot;
+import keenward.core.dialogue.machine.State;
+
+/**
+ * Forgets what cannot matter any more and puts states together that no condition can tell apart, so
+ * that trying out the dialogue comes to an end.
+ */
+final class Likeness {
+
+  /** What is told apart. */
+  record Key(
+      String screen,
+      String keypad,
+      List<String> records,
+      String location,
+      List<String> conditions,
+      List<Boolean> flags) {}
+
+  private final Interpreter interpreter;
+  private final PanelDescription description;
+  private final Map<String, Set<String>> live;
+  private final List<Condition.FieldIs> fieldConditions = new ArrayList<>();
+  private final List<Condition.RecordIs> recordConditions = new ArrayList<>();
+  private final Set<String> boundedKinds = new TreeSet<>();
+  private int window = -1;
+
+  Likeness(Interpreter interpreter) {
+    this.interpreter = interpreter;
+    this.description = interpreter.description();
+    this.live = Liveness.of(description);
+    for (Screen screen : description.screens().values()) {
+      Actions.forEach(screen, this::collect);
+    }
+  }
+
+  private void collect(Action action) {
+    for (Action.Branch branch : action.branches()) {
+      collect(branch.when());
+      for (Effect effect : branch.effects()) {
+        if (effect instanceof Effect.MoveRecord move && !move.wraps()) {
+          boundedKinds.add(move.record());
+        }
+      }
+    }
+  }
+
+  private void collect(Condition condition) {
+    switch (condition) {
+      case Condition.FieldIs is -> {
+        if (!fieldConditions.contains(is)) {
+          fieldConditions.add(is);
+        }
+      }
+      case Condition.RecordIs is -> {
+        if (!recordConditions.contains(is)) {
+          recordConditions.add(is);
+        }
+      }
+      case Condition.SincePowerUp since -> window = Math.max(window, since.withinTenths());
+      case Condition.Not not -> collect(not.condition());
+      case Condition.All all -> all.conditions().forEach(this::collect);
+      case Condition.Any any -> any.conditions().forEach(this::collect);
+      case Condition.Locked locked -> {
+        // A flag of the key anyway.
+      }
+      case Condition.OnKeypad on -> {
+        // The keypad is part of the key anyway.
+      }
+    }
+  }
+
+  /** Values of a field that some condition asks for. */
+  List<Value> askedFor(Field field) {
+    List<Value> values = new ArrayList<>();
+    for (Condition.FieldIs is : fieldConditions) {
+      if (is.field().equals(new FieldReference.Named(field.name()))) {
+        values.addAll(is.values());
+      }
+    }
+    return values;
+  }
+
+  /** The same state without the knowledge of values that decide nothing from here on. */
+  State essence(State state) {
+    List<Slot> kept = new ArrayList<>();
+    for (String field : live.getOrDefault(state.screen(), Set.of())) {
+      interpreter.slot(state, new FieldReference.Named(field)).ifPresent(kept::add);
+    }
+    return interpreter.forget(state, kept);
+  }
+
+  Key key(State state) {
+    List<String> records = new ArrayList<>();
+    for (RecordKind kind : description.records()) {
+      if (boundedKinds.contains(kind.name())) {
+        int number = interpreter.record(state, kind.name());
+        records.add(
+            number == kind.first() ? "first" : number == kind.last() ? "last" : "between");
+      }
+    }
+    List<String> conditions = new ArrayList<>();
+    for (Condition.FieldIs is : fieldConditions) {
+      conditions.add(
+          interpreter
+              .slot(state, is.field())
+              .map(slot -> judged(is, state.working().get(slot)))
+              .orElse(""));
+    }
+    for (Condition.RecordIs is : recordConditions) {
+      conditions.add(
+          Boolean.toString(interpreter.record(state, is.record()) == is.number()));
+    }
+    return new Key(
+        state.screen(),
+        state.keypad(),
+        records,
+        location(state),
+        conditions,
+        List.of(
+            state.powered(),
+            state.locked(),
+            state.clocks().deaf() > 0,
+            state.clocks().keypadsRestart() > 0,
+            state.clocks().sincePower() <= window,
+            state.aside().isEmpty(),
+            state.other() >= 0));
+  }
+
+  private static String judged(Condition.FieldIs is, Value held) {
+    boolean possible = false;
+    for (Value value : is.values()) {
+      if (held.certainly(value)) {
+        return "true";
+      }
+      possible |= held.mayBe(value);
+    }
+    return possible ? "open" : "false";
+  }
+
+  private String location(State state) {
+    int last = description.locations().size() - 1;
+    for (int index = 0; index <= last; index++) {
+      Location location = description.locations().get(index);
+      if (location.number() == state.location()) {
+        return location.screen()
+            + " "
+            + location.field()
+            + (index == 0 ? " first" : index == last ? " last" : "");
+      }
+    }
+    return "";
+  }
+}
