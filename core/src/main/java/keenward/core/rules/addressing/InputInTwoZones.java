@@ -59,7 +59,7 @@ public final class InputInTwoZones implements Rule {
                 Window contact: { kind: contact, wiring: radio, serial: "70 1144", inputs: [contact, terminals] }
               zones:
                 1: { name: Left window,  response: perimeter, device: Window contact }
-                2: { name: Right window, response: perimeter, devices: [{ device: Window contact, input: terminals }] }
+                2: { name: Right window, response: perimeter, device: { device: Window contact, input: terminals } }
               """)
           .build();
 

@@ -69,7 +69,7 @@ public final class SerialUsedTwice implements Rule {
                 Door reed:    { kind: contact, wiring: radio, serial: "61 2208 15", inputs: [contact, terminals] }
               zones:
                 1: { name: Upper half, response: perimeter, device: Door contact }
-                2: { name: Lower half, response: perimeter, device: { name: Door reed, input: terminals } }
+                2: { name: Lower half, response: perimeter, device: { device: Door reed, input: terminals } }
               """)
           .build();
 

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import keenward.core.rules.Rule;
 import keenward.core.rules.addressing.InputInTwoZones;
-import keenward.core.rules.addressing.PartitionNumberUsedTwice;
 import keenward.core.rules.addressing.SerialUsedTwice;
 import keenward.core.rules.arming.NothingLiveAtHome;
 import keenward.core.rules.arming.OccupiedRoomLive;
@@ -32,7 +31,6 @@ import keenward.core.rules.records.PastItsLife;
 import keenward.core.rules.records.RowNotPlaced;
 import keenward.core.rules.records.ServiceOverdue;
 import keenward.core.rules.reporting.HelpCallUnheard;
-import keenward.core.rules.reporting.NumberTooLargeToSend;
 import keenward.core.rules.reporting.UnfittingEvent;
 import keenward.core.rules.reporting.UnusableAccount;
 import keenward.core.rules.responses.FollowerWithoutEntry;
@@ -59,7 +57,6 @@ public final class RuleRegistry {
           new PlanExceedsPanel(),
           new InputInTwoZones(),
           new SerialUsedTwice(),
-          new PartitionNumberUsedTwice(),
           new UnsuitableResponse(),
           new UnsuitableCrossZone(),
           new FollowerWithoutEntry(),
@@ -95,7 +92,6 @@ public final class RuleRegistry {
           new UnusableAccount(),
           new UnfittingEvent(),
           new HelpCallUnheard(),
-          new NumberTooLargeToSend(),
           new OpeningNotWatched(),
           new DetectorInNoZone(),
           new DrawingDoesNotFit(),

@@ -22,16 +22,18 @@ public final class EntryDelayNotSet implements Rule {
           .purpose("Looks for entry-exit zones whose entry delay has no time in the panel section.")
           .consequence(
               "What the door does is left to chance: the panel's own value, which nobody chose, or no delay at all.")
-          .limits("A zone that names no delay starts number 1.")
+          .limits(
+              "A zone that names no delay starts number 1. A plan that sets no delay at all takes the default of the"
+                  + " regime, the panel or the program for number 1.")
           .remedy("Set the delay, or let the zone start one that is set.")
           .broken(
               """
               keenward: 1
               site: Example
               panel:
-                entry delays: { 1: 30 s }
+                entry delays: { 2: 45 s }
               zones:
-                1: { name: Front door, response: entry-exit, device: contact, entry delay: 1 }
+                1: { name: Front door, response: entry-exit, device: contact }
                 2: { name: Side door,  response: entry-exit, device: contact, entry delay: 2 }
               """)
           .mended(
@@ -41,8 +43,15 @@ public final class EntryDelayNotSet implements Rule {
               panel:
                 entry delays: { 1: 30 s, 2: 45 s }
               zones:
-                1: { name: Front door, response: entry-exit, device: contact, entry delay: 1 }
+                1: { name: Front door, response: entry-exit, device: contact }
                 2: { name: Side door,  response: entry-exit, device: contact, entry delay: 2 }
+              """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              zones:
+                1: { name: Front door, response: entry-exit, device: contact }
               """)
           .build();
 
