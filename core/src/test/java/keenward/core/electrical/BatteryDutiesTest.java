@@ -30,6 +30,8 @@ class BatteryDutiesTest {
   void aSignalledMainsFailureHalvesTheHoursOfTheHighGradesOnly() {
     assertThat(only(BatteryDuties.of(List.of(en50131(3)), supply(true))).standbyHours())
         .isEqualTo(30);
+    assertThat(only(BatteryDuties.of(List.of(en50131(3)), supply(true))).source())
+        .contains("grade 3: 60 h, halved since a mains failure is signalled");
     assertThat(only(BatteryDuties.of(List.of(en50131(2)), supply(true))).standbyHours())
         .isEqualTo(12);
   }

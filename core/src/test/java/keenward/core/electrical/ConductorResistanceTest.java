@@ -97,6 +97,13 @@ class ConductorResistanceTest {
   @Test
   void oddGaugesAreComputedAndImpossibleSizesRefused() {
     assertThat(of("23 AWG").source()).contains("ASTM B258");
+    assertThat(of("8 AWG").source()).contains("ASTM B258");
+    assertThat(of("30 AWG").ohmsPerKilometre()).isPositive();
+    assertThat(ConductorResistance.of(conductor("31 AWG"))).isEmpty();
+    assertThat(of("1 AWG").ohmsPerKilometre()).isPositive();
+    assertThat(ConductorResistance.of(conductor("0 AWG"))).isEmpty();
+    assertThat(of("0.05 mm2").ohmsPerKilometre()).isPositive();
+    assertThat(ConductorResistance.of(conductor("0.04 mm2"))).isEmpty();
     assertThat(ConductorResistance.of(conductor("38 AWG"))).isEmpty();
     assertThat(ConductorResistance.of(conductor("22 mm2"))).isPresent();
     assertThat(ConductorResistance.of(conductor("220 mm2"))).isEmpty();

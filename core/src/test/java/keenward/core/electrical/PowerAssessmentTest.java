@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.function.Consumer;
 import keenward.core.plan.Cable;
 import keenward.core.plan.DeviceKind;
+import keenward.core.plan.DeviceTraits;
+import keenward.core.plan.DeviceType;
 import keenward.core.plan.Fact;
 import keenward.core.plan.MissingFact;
 import keenward.core.plan.PlanBuilder;
@@ -14,6 +16,7 @@ import keenward.core.plan.SitePlan;
 import keenward.core.plan.Standard;
 import keenward.core.plan.SupplyBuilder;
 import keenward.core.quantities.Conductor;
+import keenward.core.quantities.Current;
 import keenward.core.quantities.Length;
 import org.junit.jupiter.api.Test;
 
@@ -132,6 +135,74 @@ class PowerAssessmentTest {
     assertThat(budget.loads().devices())
         .extracting(LoadLine::name)
         .containsExactly("Motion", "Keypad", "Contact");
+  }
+
+  @Test
+  void eachLineSaysWhereItsFigureStands() {
+    Fact<Current> twelve = Fact.of(Current.parse("12 mA").find().orElseThrow());
+    DeviceTraits none = DeviceTraits.none();
+    DeviceType wide =
+        new DeviceType(
+            "wide motion",
+            new DeviceTraits(
+                none.kind(), none.wiring(), none.inputs(), twelve, Fact.missing(),
+                none.minimumVoltage(), none.coverage(), none.cellLife(), none.replaceAfter(),
+                none.securityGrade(), none.sensitivity(), none.frequency(), none.latching()));
+    List<LoadLine> lines =
+        only(
+                plan(FULL)
+                    .type(new DeviceType("other", none))
+                    .type(wide)
+                    .device(
+                        "Hall",
+                        DeviceKind.MOTION,
+                        hall -> hall.type("wide motion").supply("Main").draws("12 mA", "18 mA"))
+                    .device(
+                        "Attic",
+                        DeviceKind.MOTION,
+                        attic -> attic.type("wide motion").supply("Main").drawsUnknown())
+                    .build())
+            .loads()
+            .lines();
+    assertThat(lines)
+        .extracting(LoadLine::standbySource)
+        .containsExactly(
+            "supplies / Main",
+            "devices / Motion; the only supply",
+            "devices / Keypad; the only supply",
+            "types / wide motion",
+            "not known");
+    assertThat(lines.get(3).alarmSource()).isEqualTo("devices / Hall");
+  }
+
+  @Test
+  void aBatteryOfNoCapacityIsASumLikeAnyOther() {
+    PowerBudget budget =
+        only(plan(FULL.andThen(main -> main.battery("0 Ah"))).regime(Standard.UL1023).build());
+    assertThat(budget.margin().orElseThrow().value()).isNegative();
+    assertThat(budget.recharge().orElseThrow().hours().value()).isZero();
+    assertThat(budget.information()).isEmpty();
+  }
+
+  @Test
+  void currentsOfZeroAreMissingRatherThanDividedBy() {
+    PowerBudget budget =
+        only(plan(FULL.andThen(main -> main.charge("0 mA").rating("0 mA"))).build());
+    assertThat(budget.recharge()).isEmpty();
+    assertThat(budget.output()).isEmpty();
+    assertThat(budget.notAssessed())
+        .extracting(MissingFact::lineToAdd)
+        .contains("charge current: ... mA", "rating: ... mA");
+  }
+
+  @Test
+  void aSizeThatFitsExactlyHasNoObstacle() {
+    PowerBudget budget =
+        only(
+            plan(FULL.andThen(main -> main.largestBattery("18 Ah").charge("660 mA")))
+                .grade(Standard.EN50131, 3)
+                .build());
+    assertThat(budget.choice().orElseThrow().words()).isEqualTo("18 Ah");
   }
 
   @Test

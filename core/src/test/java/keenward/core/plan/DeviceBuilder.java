@@ -13,6 +13,7 @@ import keenward.core.quantities.Voltage;
 public final class DeviceBuilder {
   private final String name;
   private final DeviceKind kind;
+  private Fact<String> type = Fact.missing();
   private Fact<Wiring> wiring = Fact.missing();
   private List<String> inputs = List.of();
   private Fact<Current> standbyCurrent = Fact.missing();
@@ -35,6 +36,12 @@ public final class DeviceBuilder {
   DeviceBuilder(String name, DeviceKind kind) {
     this.name = name;
     this.kind = kind;
+  }
+
+  /** Names its type; the traits of the type are not filled in. */
+  public DeviceBuilder type(String typeName) {
+    type = Fact.of(typeName);
+    return this;
   }
 
   public DeviceBuilder wired() {
@@ -158,7 +165,7 @@ public final class DeviceBuilder {
   Device build() {
     return new Device(
         name,
-        Fact.missing(),
+        type,
         new DeviceTraits(
             Fact.of(kind), wiring, inputs, standbyCurrent, alarmCurrent, minimumVoltage, coverage,
             cellLife, replaceAfter, grade, Fact.missing(), Fact.missing(), latching),

@@ -18,6 +18,7 @@ public final class PlanBuilder {
   private Fact<Monitoring> monitoring = Fact.missing();
   private final List<Person> people = new ArrayList<>();
   private final List<FloorBuilder> floors = new ArrayList<>();
+  private final List<DeviceType> types = new ArrayList<>();
   private final Map<String, DeviceBuilder> devices = new LinkedHashMap<>();
   private final List<SupplyBuilder> supplies = new ArrayList<>();
   private final List<Cable> cables = new ArrayList<>();
@@ -112,6 +113,11 @@ public final class PlanBuilder {
     DeviceBuilder builder = new DeviceBuilder(device, kind);
     details.accept(builder);
     devices.put(device, builder);
+    return this;
+  }
+
+  public PlanBuilder type(DeviceType type) {
+    types.add(type);
     return this;
   }
 
@@ -225,7 +231,7 @@ public final class PlanBuilder {
         monitoring,
         people,
         floors.stream().map(FloorBuilder::build).toList(),
-        List.of(),
+        types,
         List.copyOf(built.values()),
         supplies.stream().map(SupplyBuilder::build).toList(),
         List.of(),

@@ -325,6 +325,138 @@ class TestPlanTest {
   }
 
   @Test
+  void aLidThatAZoneUsesIsTestedOnceAsThatZone() {
+    SitePlan plan =
+        PlanBuilder.site()
+            .device("Contact", DeviceKind.CONTACT, contact -> contact.inputs("contact", "lid"))
+            .zone(1, "Door", ZoneResponse.PERIMETER, zone -> zone.device("Contact"))
+            .zone(2, "Lid", ZoneResponse.TAMPER, zone -> zone.device("Contact", "lid"))
+            .build();
+    assertThat(labels(TestPlan.of(plan)))
+        .contains("zone 2 Lid, Contact (lid)")
+        .doesNotContain("lid of Contact");
+    assertThat(step(TestPlan.of(plan), "zone 2 Lid, Contact (lid)").action())
+        .isEqualTo("Open the lid of Contact, then shut it.");
+  }
+
+  @Test
+  void aLaterInputIsNamedInTheAction() {
+    SitePlan plan =
+        PlanBuilder.site()
+            .device("Box", DeviceKind.SHOCK, box -> box.inputs("one", "two").mountedAt("2 m"))
+            .zone(1, "Wall", ZoneResponse.INSTANT, zone -> zone.device("Box", "two"))
+            .build();
+    assertThat(zoneSteps(TestPlan.of(plan)).getFirst().action()).endsWith("Use its input \"two\".");
+  }
+
+  @Test
+  void aloneAPathCannotReportItsOwnLoss() {
+    SitePlan plan =
+        PlanBuilder.site()
+            .monitoring(
+                new Monitoring(
+                    Fact.missing(),
+                    Fact.missing(),
+                    Fact.of("0471"),
+                    Fact.missing(),
+                    List.of(SignalPath.TELEPHONE),
+                    Fact.of(Span.parse("1 h").find().orElseThrow()),
+                    Fact.missing(),
+                    Fact.of(false),
+                    Fact.missing(),
+                    Fact.missing(),
+                    List.of()))
+            .build();
+    TestPlan tests = TestPlan.of(plan);
+    TestStep path = step(tests, "path by telephone line");
+    assertThat(path.action()).contains("notice by itself within its polling interval of 1 h");
+    assertThat(texts(path)).containsExactly("3351 00 ...");
+    assertThat(path.signals().getFirst().otherCodes()).containsExactly(350, 352);
+    assertThat(labels(tests)).doesNotContain("closing and opening of System");
+    assertThat(tests.steps().getFirst().action())
+        .startsWith("Ask the monitoring centre to put account 0471 on test.");
+  }
+
+  @Test
+  void closingsAreTestedByAUserWhoMayUseThePartition() {
+    SitePlan plan =
+        PlanBuilder.site()
+            .monitoring(
+                new Monitoring(
+                    Fact.missing(),
+                    Fact.missing(),
+                    Fact.of("0471"),
+                    Fact.missing(),
+                    List.of(SignalPath.IP),
+                    Fact.missing(),
+                    Fact.missing(),
+                    Fact.of(true),
+                    Fact.missing(),
+                    Fact.missing(),
+                    List.of()))
+            .partition("Shop", 1)
+            .partition("Flat", 2)
+            .commonArea("Hall", 3, List.of("Shop", "Flat"))
+            .user(1, "Technician", UserRole.TECHNICIAN)
+            .user(2, "Cleaner", UserRole.USER, List.of("Shop"))
+            .user(3, "Nan", UserRole.USER, List.of("Flat"))
+            .build();
+    TestPlan tests = TestPlan.of(plan);
+    assertThat(texts(step(tests, "closing and opening of Shop")))
+        .containsExactly("3401 01 002", "1401 01 002");
+    assertThat(texts(step(tests, "closing and opening of Flat")))
+        .containsExactly("3401 02 003", "1401 02 003");
+    assertThat(labels(tests)).doesNotContain("closing and opening of Hall");
+  }
+
+  @Test
+  void aKeySwitchReportsUnderANumberThatThePlanDoesNotTell() {
+    SitePlan plan =
+        PlanBuilder.site()
+            .zone(4, "Gate switch", ZoneResponse.KEY_SWITCH, zone -> zone.kind(DeviceKind.KEY_SWITCH_CONTACT))
+            .build();
+    TestStep gate = zoneSteps(TestPlan.of(plan)).getFirst();
+    assertThat(gate.phase()).isEqualTo(Phase.DISARMED);
+    assertThat(texts(gate)).containsExactly("3409 01 ...", "1409 01 ...");
+    assertThat(gate.signals().getFirst().isMetBy(new EventReport(Qualifier.RESTORE, 409, 1, 17)))
+        .isTrue();
+  }
+
+  @Test
+  void aSwingerLimitIsToldBeforeStarting() {
+    assertThat(TestPlan.of(cottage()).notes()).anyMatch(note -> note.startsWith("After 2 alarms"));
+    assertThat(TestPlan.of(threeZones()).notes()).noneMatch(note -> note.startsWith("After"));
+    assertThat(
+            TestPlan.of(PlanBuilder.site().panel(panel -> panel.swingerLimit(1)).build()).notes())
+        .anyMatch(note -> note.startsWith("After 1 alarm of"));
+  }
+
+  @Test
+  void withSoundersTheirTimeIsMeasured() {
+    SitePlan plan =
+        PlanBuilder.site()
+            .panel(panel -> panel.sounderTime("4 min"))
+            .device("Bell", DeviceKind.SIREN)
+            .zone(1, "Door", ZoneResponse.ENTRY_EXIT)
+            .build();
+    TestStep sounder = step(TestPlan.of(plan), "sounder time");
+    assertThat(sounder.time().orElseThrow().milliseconds()).isEqualTo(240_000);
+    assertThat(sounder.cautions()).containsExactly(Caution.LOUD);
+    SitePlan alwaysLive = PlanBuilder.site().zone(1, "Fire", ZoneResponse.FIRE).build();
+    assertThat(labels(TestPlan.of(alwaysLive))).doesNotContain("exit time");
+  }
+
+  @Test
+  void cautionsAndPhasesAreWorded() {
+    for (Caution caution : Caution.values()) {
+      assertThat(caution.text()).endsWith(".");
+    }
+    for (Phase phase : Phase.values()) {
+      assertThat(phase.words()).isNotBlank();
+    }
+  }
+
+  @Test
   void aZoneThatDoesNotRestoreExpectsNoRestore() {
     SitePlan plan =
         PlanBuilder.site().zone(1, "Door", ZoneResponse.PERIMETER, zone -> zone.restore(false)).build();

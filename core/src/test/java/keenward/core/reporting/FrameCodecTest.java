@@ -126,6 +126,89 @@ class FrameCodecTest {
   }
 
   @Test
+  void everyEdgeOfCalendarAndClockIsATime() {
+    for (String time :
+        List.of("_00:00:00,01-01-0001", "_23:59:59,12-31-9999", "_12:30:30,04-30-2026")) {
+      assertThat(FrameTime.parse(time)).as(time).isInstanceOf(Decoded.Value.class);
+    }
+    for (String time :
+        List.of(
+            "_00:00:00,01-01-0000",
+            "_00:60:00,01-01-2026",
+            "_00:00:60,01-01-2026",
+            "_00:00:00,00-01-2026",
+            "_00:00:00,01-00-2026",
+            "_00:00:00,01-32-2026",
+            "_00:00:00,02-29-2026")) {
+      assertThat(FrameTime.parse(time)).as(time).isInstanceOf(Decoded.Refused.class);
+    }
+    assertThat(FrameTime.parse("_00:00:00,02-29-2000")).isInstanceOf(Decoded.Value.class);
+  }
+
+  @Test
+  void theOutsideOfAFrameIsCheckedByteByByte() {
+    assertThat(bytesRefusal("\n1234"))
+        .isEqualTo("character 6: frame of 5 bytes; expected at least 10 bytes");
+    assertThat(bytesRefusal("x342F0015\"NULL\"0009R0L0#1234[]\r"))
+        .isEqualTo("character 1: a frame that begins byte 0x78; expected line feed (0x0A)");
+    assertThat(bytesRefusal("\n342F0015\"NULL\"0009R0L0#1234[]\n"))
+        .isEqualTo("character 31: a frame that ends byte 0x0A; expected carriage return (0x0D)");
+    assertThat(bytesRefusal("\n342Z0015\"NULL\"0009R0L0#1234[]\r"))
+        .isEqualTo("character 5: byte 0x5A before the body; expected a hexadecimal digit");
+    assertThat(bytesRefusal("\n342F1015\"NULL\"0009R0L0#1234[]\r"))
+        .isEqualTo("character 6: byte 0x31 before the body; expected 0 before the length");
+    assertThat(bytesRefusal("\n342E0015\"NULL\"0009R0L0#1234[]\r"))
+        .isEqualTo("character 2: CRC 342E; expected 342F");
+  }
+
+  @Test
+  void placesOfABadBodyCountTheBytesInFrontOfIt() {
+    byte[] bytes = FrameEnvelope.wrap("\"NULL\"00x1");
+    assertThat(FrameCodec.decode(bytes))
+        .isEqualTo(Decoded.refused(17, "'x'", "four digits of sequence number"));
+  }
+
+  @Test
+  void anEventThatCannotBeReadTellsItsPlaceInTheData() {
+    assertThat(withData("#1234|1131-01 015").event())
+        .isEqualTo(Decoded.refused(10, "'-' in an event", "a blank"));
+    assertThat(withData("1131 01 015").event())
+        .isEqualTo(Decoded.refused(0, "event data without '|'", "#account|QXYZ GG CCC"));
+    assertThat(withData("1131 01 015").eventAccount()).isEmpty();
+    assertThat(Frame.ofLinkTest(1, "1234").event())
+        .isEqualTo(Decoded.refused(0, "a frame of type NULL", "type ADM-CID"));
+  }
+
+  @Test
+  void theLongestBodyIsFourThousandAndNinetyFiveBytes() {
+    byte[] bytes = FrameEnvelope.wrap("x".repeat(4095));
+    assertThat(new String(bytes, 5, 4, StandardCharsets.ISO_8859_1)).isEqualTo("0FFF");
+    assertThat(FrameEnvelope.unwrap(bytes)).isEqualTo(Decoded.of("x".repeat(4095)));
+    assertThatThrownBy(() -> FrameEnvelope.wrap("x".repeat(4096)))
+        .hasMessageContaining("at most 4095");
+    assertThatThrownBy(() -> FrameEnvelope.wrap("a\u0101"))
+        .hasMessage("character 2 of the body does not fit one byte");
+    assertThat(FrameEnvelope.unwrap(FrameEnvelope.wrap("\u00ff"))).isEqualTo(Decoded.of("\u00ff"));
+  }
+
+  @Test
+  void headerFieldsHaveTheirLengths() {
+    Frame.Plain empty = new Frame.Plain("", List.of(), Optional.empty());
+    assertThat(
+            new Frame("NULL", 0, Optional.of("ABCDEF"), "123456", "0123456789ABCDEF", empty)
+                .sequence())
+        .isZero();
+    assertThatThrownBy(() -> new Frame("NULL", 1, Optional.of("1234567"), "0", "1234", empty))
+        .hasMessageContaining("receiver '1234567'");
+    assertThatThrownBy(() -> new Frame("NULL", 1, Optional.empty(), "", "1234", empty))
+        .hasMessageContaining("prefix ''");
+    assertThatThrownBy(() -> new Frame("NULL", 1, Optional.empty(), "0", "12X4", empty))
+        .hasMessageContaining("account '12X4'");
+    assertThatThrownBy(() -> new Frame("NULL", -1, Optional.empty(), "0", "1234", empty))
+        .hasMessageContaining("sequence -1");
+  }
+
+  @Test
   void contentThatWouldBreakTheFrameIsNotSent() {
     assertThatThrownBy(() -> FrameCodec.encode(withData("a]b"))).hasMessageContaining("bracket");
     assertThatThrownBy(() -> FrameCodec.encode(withData("\r"))).hasMessageContaining("one byte");
@@ -185,6 +268,13 @@ class FrameCodecTest {
 
   private static String refusal(String text) {
     return switch (FrameCodec.decode(bytes(text))) {
+      case Decoded.Value<Frame> value -> throw new AssertionError(text);
+      case Decoded.Refused<Frame> refused -> refused.message();
+    };
+  }
+
+  private static String bytesRefusal(String text) {
+    return switch (FrameCodec.decode(text.getBytes(StandardCharsets.ISO_8859_1))) {
       case Decoded.Value<Frame> value -> throw new AssertionError(text);
       case Decoded.Refused<Frame> refused -> refused.message();
     };

@@ -62,6 +62,14 @@ class ZoneEventsTest {
   }
 
   @Test
+  void theReasonNamesTheDeviceOnlyWhereItDecides() {
+    assertThat(reason(ZoneResponse.FIRE, zone -> zone.kind(DeviceKind.SMOKE)))
+        .isEqualTo("usual for response fire and device smoke");
+    assertThat(reason(ZoneResponse.PERIMETER, zone -> zone.kind(DeviceKind.CONTACT)))
+        .isEqualTo("usual for response perimeter");
+  }
+
+  @Test
   void thePlansOwnCodeRules() {
     SitePlan plan =
         PlanBuilder.site()
@@ -75,9 +83,14 @@ class ZoneEventsTest {
   void aTemperatureSensorInAColdStoreReportsHighTemperature() {
     SitePlan plan =
         PlanBuilder.site()
-            .floor("Ground", floor -> floor.room("Cold store", RoomUse.COLD_STORE, 0, 0, 2, 3))
+            .floor(
+                "Ground",
+                floor ->
+                    floor
+                        .room("Hall", RoomUse.HALL, 2, 0, 4, 3)
+                        .room("Cold store", RoomUse.COLD_STORE, 0, 0, 2, 3))
             .device("Probe", DeviceKind.TEMPERATURE, probe -> probe.room("Cold store"))
-            .device("Hall probe", DeviceKind.TEMPERATURE)
+            .device("Hall probe", DeviceKind.TEMPERATURE, probe -> probe.room("Hall"))
             .zone(1, "Cold", ZoneResponse.TECHNICAL, zone -> zone.device("Probe"))
             .zone(2, "Hall", ZoneResponse.TECHNICAL, zone -> zone.device("Hall probe"))
             .build();
@@ -87,6 +100,11 @@ class ZoneEventsTest {
 
   private static String meaning(ZoneResponse response) {
     return EventCodes.meaning(ZoneEvents.usual(response, Optional.empty(), false));
+  }
+
+  private static String reason(ZoneResponse response, Consumer<ZoneBuilder> details) {
+    SitePlan plan = PlanBuilder.site().zone(1, "Zone", response, details).build();
+    return ZoneEvents.of(plan, plan.zones().getFirst()).reason();
   }
 
   private static int code(ZoneResponse response, Consumer<ZoneBuilder> details) {
