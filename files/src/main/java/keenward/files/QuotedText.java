@@ -37,7 +37,7 @@ public final class QuotedText {
     return String.format("U+%04X", codePoint);
   }
 
-  /** Whether a character is a control, format, separator or surrogate code: nothing a reader could see. */
+  /** Whether a character is nothing a reader could see, or a blank that only looks like one. */
   public static boolean isInvisible(int codePoint) {
     return switch (Character.getType(codePoint)) {
       case Character.CONTROL,
@@ -48,6 +48,7 @@ public final class QuotedText {
           Character.UNASSIGNED,
           Character.PRIVATE_USE ->
           true;
+      case Character.SPACE_SEPARATOR -> codePoint != ' ';
       default -> false;
     };
   }

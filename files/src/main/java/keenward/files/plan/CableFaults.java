@@ -18,7 +18,7 @@ final class CableFaults {
             cable.place(PowerSection.TO),
             QuotedText.of(to.get()) + " is a supply",
             "a junction or device, further from the supply",
-            "swap from: and to:");
+            "swap from and to");
       } else if (from.isPresent() && from.equals(to)) {
         draft.fault(
             cable.place(PowerSection.TO),

@@ -34,7 +34,7 @@ final class DeviceFaults {
           fields.place(DeviceSection.AT),
           "the device " + QuotedText.of(name) + " has a place but no room",
           "the room, whose floor the place is on",
-          "add room: and its name");
+          "add the room");
     }
     if (fields.fact(DeviceSection.KEYPAD).isGiven()) {
       draft
@@ -45,7 +45,7 @@ final class DeviceFaults {
                   draft.fault(
                       fields.place(DeviceSection.KEYPAD),
                       "a keypad kind for a " + kind.word(),
-                      "keypad: at keypads only",
+                      "a keypad kind at keypads only",
                       "remove it"));
     }
   }
@@ -55,7 +55,7 @@ final class DeviceFaults {
       draft.fault(
           draft.key("devices", name),
           "the device " + QuotedText.of(name) + " has neither kind nor type",
-          "kind: or type:",
+          "a kind or a type",
           "add for example kind: motion");
       return;
     }
@@ -64,7 +64,7 @@ final class DeviceFaults {
       draft.fault(
           draft.key("devices", name),
           "neither the device " + QuotedText.of(name) + " nor its type has a kind",
-          "kind: at one of them",
+          "a kind at one of them",
           "add for example kind: motion to the type");
     }
   }

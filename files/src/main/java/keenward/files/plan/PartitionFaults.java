@@ -48,7 +48,7 @@ final class PartitionFaults {
           place,
           "the partition number " + number + " is taken (line " + first.line() + ")",
           "a number of its own",
-          "write another number:");
+          "write another number");
     }
   }
 }

@@ -29,7 +29,7 @@ final class ZoneFaults {
           fields.place(ZoneSection.DEVICES),
           "zone " + number + " has device and devices",
           "one of the two",
-          "move all of them to devices: [ ]");
+          "list all of them under devices");
     }
     partition(number, fields);
     entryDelay(fields);
@@ -56,7 +56,7 @@ final class ZoneFaults {
               + partitions.keySet().stream()
                   .map(QuotedText::visible)
                   .collect(Collectors.joining(", ")),
-          "add partition: and its name");
+          "add the partition");
     }
   }
 
@@ -76,7 +76,7 @@ final class ZoneFaults {
                         + delays.keySet().stream()
                             .map(String::valueOf)
                             .collect(Collectors.joining(", ")),
-                    "add it to entry delays: of the panel"));
+                    "add it to the panel's entry delays"));
   }
 
   private void input(ZoneSection.Watched watched, Span place) {
@@ -94,7 +94,7 @@ final class ZoneFaults {
               ? "no input, since it names none"
               : "one of " + String.join(", ", inputs),
           inputs.isEmpty()
-              ? "add inputs: to the device or its type"
+              ? "add inputs to the device or its type"
               : NearestWord.question(input, inputs));
     }
   }

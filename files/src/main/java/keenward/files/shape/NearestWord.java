@@ -17,11 +17,12 @@ public final class NearestWord {
    * first of several. Empty when none comes near.
    */
   public static Optional<String> find(String word, Collection<String> candidates) {
-    if (word.length() > LONGEST) {
+    String wanted = normal(word);
+    // One number is no slip of another.
+    if (word.length() > LONGEST || wanted.matches("[0-9]+")) {
       return Optional.empty();
     }
-    String wanted = normal(word);
-    int least = Math.max(1, wanted.length() / 3) + 1;
+    int least = wanted.length() / 3 + 1;
     String nearest = null;
     for (String candidate : candidates) {
       if (candidate.length() <= LONGEST) {

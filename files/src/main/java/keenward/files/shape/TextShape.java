@@ -36,7 +36,7 @@ record TextShape(int most, boolean severalLines) implements Shape<String> {
     if (length > most) {
       context.structure(
           node.span(),
-          QuotedText.of(text) + " has " + length + " characters",
+          "too long: " + QuotedText.of(text),
           expectation(),
           "shorten it");
       return Optional.empty();

@@ -101,7 +101,8 @@ final class YamlText {
 
   /**
    * Whether a character may stand neither in a file nor, by way of an escape, in a value: controls except line ends,
-   * line separators of other systems, marks that change the reading direction, codes that are no characters.
+   * line separators of other systems, characters of no width, marks that change the reading direction, codes that are
+   * no characters.
    */
   static boolean isForbidden(int codePoint) {
     if (codePoint == '\n' || codePoint == '\r') {
@@ -111,6 +112,11 @@ final class YamlText {
         || codePoint == 0x2028
         || codePoint == 0x2029
         || codePoint == BYTE_ORDER_MARK
+        || codePoint == 0x00AD
+        || codePoint == 0x200B
+        || codePoint == 0x200E
+        || codePoint == 0x200F
+        || (codePoint >= 0x2060 && codePoint <= 0x2064)
         || (codePoint >= 0x202A && codePoint <= 0x202E)
         || (codePoint >= 0x2066 && codePoint <= 0x2069)
         || (codePoint >= 0xD800 && codePoint <= 0xDFFF)

@@ -175,12 +175,12 @@ class ShapeReaderTest {
           { version: 1, things: }                            | a.yaml:1:22: nothing is given; expected a map from a thing's number to a map of fields of a thing; write the value, or remove the line
           { version: 1, things: { 0: { name: a } } }         | a.yaml:1:25: "0" as a thing's number; expected a whole number from 1 to 99; rename it
           { version: 1, things: { 1: { name: [] } } }        | a.yaml:1:36: a list; expected a text of up to 16 characters
-          { version: 1, things: { 1: { name: abcdefghijklmnopq } } } | a.yaml:1:36: "abcdefghijklmnopq" has 17 characters; expected a text of up to 16 characters; shorten it
+          { version: 1, things: { 1: { name: abcdefghijklmnopq } } } | a.yaml:1:36: too long: "abcdefghijklmnopq"; expected a text of up to 16 characters; shorten it
           { version: 1, things: { 1: { name: a, width: 12 } } } | a.yaml:1:46: "12"; expected a length such as 36 m or 120 ft; add the unit: cm, ft, in, km, m, mm, yd
           { version: 1, things: { 1: { name: a, chime: true } } } | a.yaml:1:46: "true"; expected yes or no
           { version: 1, things: { 1: { name: a, chime: Yes } } } | a.yaml:1:46: "Yes"; expected yes or no; did you mean "yes"?
           { version: 1, things: { 1: { name: a, response: entry exit } } } | a.yaml:1:49: "entry exit"; expected one of entry-exit, follower, perimeter, instant, 24-hour, hold-up, fire, carbon-monoxide, medical, tamper, technical, key-switch; did you mean "entry-exit"?
-          { version: 1, things: { 1: { name: a, follows: [2] } } } | a.yaml:1:49: "2" is not a thing of this file; expected one of 1; did you mean "1"?
+          { version: 1, things: { 1: { name: a, follows: [2] } } } | a.yaml:1:49: "2" is not a thing of this file; expected one of 1; declare it under things, or write a name that is there
           { version: 1, things: { 1: { name: a, follows: 1 } } } | a.yaml:1:48: "1"; expected a list of the number of a thing; put it in brackets: [ ]
           { version: 1, things: { 1: { name: a, follows: [1, 1] } } } | a.yaml:1:52: "1" for the second time; expected each once; remove it
           { version: 1, things: { 1: { name: a, room: shp } }, floors: { G: { rooms: { Shop: x } } } } | a.yaml:1:45: "shp" is not a room of this file; expected one of Shop, outside; did you mean "Shop"?
