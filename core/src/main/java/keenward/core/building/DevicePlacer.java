@@ -43,7 +43,7 @@ final class DevicePlacer {
 
   private Optional<DevicePlace> place(Device device) {
     if (device.room() instanceof Fact.Given<String>(String room)) {
-      return plan.findFloorOfRoom(room).map(floor -> inRoom(device, floor.name(), room));
+      return plan.findFloorOfRoom(room).map(floor -> inRoom(device, floor, room));
     }
     if (device.opening() instanceof Fact.Given<String>(String opening)) {
       Optional<DevicePlace> place = atOpening(device, opening);
@@ -57,9 +57,10 @@ final class DevicePlacer {
     return Optional.empty();
   }
 
-  private DevicePlace inRoom(Device device, String floor, String room) {
+  private DevicePlace inRoom(Device device, Floor floor, String room) {
     if (device.at() instanceof Fact.Given<Point>(Point at)) {
-      geometry(floor)
+      Texts texts = new Texts(floor.unit());
+      geometry(floor.name())
           .flatMap(geometry -> geometry.findRoom(room))
           .filter(outline -> !outline.contains(at))
           .map(outline -> outline.distanceToWallsMetres(at))
@@ -70,13 +71,13 @@ final class DevicePlacer {
                   problems.add(
                       new BuildingProblem(
                           path(device).then("at"),
-                          device.name() + " lies " + Texts.metres(distance) + " outside " + room,
+                          device.name() + " lies " + texts.length(distance) + " outside " + room,
                           "a place in " + room + ", or on its walls",
                           "correct at: or room:")));
-      return new DevicePlace(device, floor, Optional.of(room), Optional.of(at));
+      return new DevicePlace(device, floor.name(), Optional.of(room), Optional.of(at));
     }
-    Optional<Point> middle = device.opening().find().flatMap(name -> middle(floor, name));
-    return new DevicePlace(device, floor, Optional.of(room), middle);
+    Optional<Point> middle = device.opening().find().flatMap(name -> middle(floor.name(), name));
+    return new DevicePlace(device, floor.name(), Optional.of(room), middle);
   }
 
   private Optional<DevicePlace> atOpening(Device device, String name) {

@@ -9,7 +9,6 @@ import keenward.core.plan.EdgeSelector;
 import keenward.core.plan.Fact;
 import keenward.core.plan.Floor;
 import keenward.core.plan.Opening;
-import keenward.core.plan.OpeningKind;
 import keenward.core.plan.PlanPath;
 import keenward.core.plan.Point;
 import keenward.core.quantities.Length;
@@ -21,6 +20,7 @@ final class OpeningPlacer {
   private static final double SHARED_METRES = 0.001;
 
   private final Floor floor;
+  private final Texts texts;
   private final WallFinder finder;
   private final List<BuildingProblem> problems;
   private final List<NotPlaced> notPlaced;
@@ -32,6 +32,7 @@ final class OpeningPlacer {
       List<BuildingProblem> problems,
       List<NotPlaced> notPlaced) {
     this.floor = floor;
+    texts = new Texts(floor.unit());
     this.finder = finder;
     this.problems = problems;
     this.notPlaced = notPlaced;
@@ -52,9 +53,6 @@ final class OpeningPlacer {
   private void place(Opening opening) {
     EdgeSelector selector = opening.place();
     boolean stated = opening.at().isGiven() && opening.width().isGiven();
-    if (opening.kind() == OpeningKind.HATCH && !isOnFloor(selector.beyond())) {
-      return; // A hatch may lead to another floor; it is a passage, but no part of a wall.
-    }
     WallFinder.Found found = finder.find(selector, path(opening));
     if (found.problem().isPresent()) {
       problems.add(found.problem().get());
@@ -72,7 +70,7 @@ final class OpeningPlacer {
               WallFinder.pair(selector) + " share " + found.walls().size()
                   + " walls, and the plan does not say in which one " + opening.name() + " is",
               "edge: with a number from 1 to " + found.walls().size(),
-              WallFinder.choices(selector, found.walls())));
+              finder.choices(selector, found.walls())));
       return;
     }
     if (opening.at() instanceof Fact.Given<Length>(Length at)
@@ -82,7 +80,7 @@ final class OpeningPlacer {
     }
     List<String> lines = new ArrayList<>();
     if (found.walls().size() > 1) {
-      lines.add("edge: (" + WallFinder.choices(selector, found.walls()) + ")");
+      lines.add("edge: (" + finder.choices(selector, found.walls()) + ")");
     }
     if (!opening.at().isGiven()) {
       lines.add("at: with the distance along the wall, such as 1.2 m");
@@ -91,11 +89,6 @@ final class OpeningPlacer {
       lines.add("width: such as 0.9 m");
     }
     notPlaced.add(new NotPlaced(path(opening), opening.name(), String.join(", ", lines)));
-  }
-
-  private boolean isOnFloor(String room) {
-    return room.equals(EdgeSelector.OUTSIDE)
-        || floor.rooms().stream().anyMatch(each -> each.name().equals(room));
   }
 
   private void place(Opening opening, WallSegment wall, double at, double width) {
@@ -115,12 +108,12 @@ final class OpeningPlacer {
       problems.add(
           new BuildingProblem(
               path(opening).then("at"),
-              opening.name() + " ends " + Texts.metres(at + width) + " along a wall of "
-                  + Texts.metres(length),
-              "at: of at most " + Texts.metres(Math.max(0, length - width))
-                  + " for a width of " + Texts.metres(width),
-              "measure from " + Texts.place(wall.startFrom(room)) + " towards "
-                  + Texts.place(wall.endFrom(room)) + ", or name another edge:"));
+              opening.name() + " ends " + texts.length(at + width) + " along a wall of "
+                  + texts.length(length),
+              "at: of at most " + texts.length(Math.max(0, length - width))
+                  + " for a width of " + texts.length(width),
+              "measure from " + texts.place(wall.startFrom(room)) + " towards "
+                  + texts.place(wall.endFrom(room)) + ", or name another edge:"));
       return;
     }
     Point near = Polygons.along(wall.startFrom(room), wall.endFrom(room), at / length);

@@ -16,12 +16,14 @@ final class RoomOutlines {
 
   private final Floor floor;
   private final List<BuildingProblem> problems;
+  private final Texts texts;
   private final List<Room> rooms = new ArrayList<>();
   private Noding noding = Noding.of(List.of(), 1);
 
   private RoomOutlines(Floor floor, List<BuildingProblem> problems) {
     this.floor = floor;
     this.problems = problems;
+    texts = new Texts(floor.unit());
   }
 
   static RoomOutlines of(Floor floor, List<BuildingProblem> problems) {
@@ -72,7 +74,7 @@ final class RoomOutlines {
             new BuildingProblem(
                 path(room).then(i),
                 "corner " + (i + 1) + " of " + room.name() + " lies off any site",
-                "coordinates within " + Texts.metres(FARTHEST_METRES) + " of the floor's origin",
+                "coordinates within 100 km of the floor's origin",
                 "measure from a corner of the building"));
         return false;
       }
@@ -112,7 +114,7 @@ final class RoomOutlines {
       for (int i = 0; i < rooms.size(); i++) {
         Optional<Point> place = SelfCrossing.find(noding, i);
         if (place.isPresent()) {
-          String joined = " when corners within " + Texts.metres(snap()) + " are joined";
+          String joined = " when corners within " + texts.length(snap()) + " are joined";
           problems.add(crossing(rooms.get(i), place.get(), joined));
           unsound.add(rooms.get(i));
         }
@@ -132,8 +134,8 @@ final class RoomOutlines {
               new BuildingProblem(
                   path(room).then(next),
                   "corners " + (j + 1) + " and " + (next + 1) + " of " + room.name() + " are "
-                      + Texts.metres(apart) + " apart",
-                  "corners more than the snap distance of " + Texts.metres(snap()) + " apart",
+                      + texts.length(apart) + " apart",
+                  "corners more than the snap distance of " + texts.length(snap()) + " apart",
                   "leave one of them out, or give the floor a smaller snap:"));
         }
       }
@@ -153,7 +155,7 @@ final class RoomOutlines {
           problems.add(
               new BuildingProblem(
                   path(rooms.get(later)),
-                  other + " overlaps " + one + " near " + Texts.place(place.get()),
+                  other + " overlaps " + one + " near " + texts.place(place.get()),
                   "rooms that share walls but no floor",
                   "move the shared corners together; round a room inside another, let the outer outline go in, round it and back"));
         }
@@ -165,7 +167,7 @@ final class RoomOutlines {
     return new BuildingProblem(
         path(room),
         "the outline of " + room.name() + " crosses itself or turns back on itself near "
-            + Texts.place(place) + when,
+            + texts.place(place) + when,
         "corners in order round the room",
         "put the corners in the order in which you would walk past them");
   }

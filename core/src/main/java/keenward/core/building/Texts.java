@@ -2,27 +2,37 @@ package keenward.core.building;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import keenward.core.plan.DrawingUnit;
 import keenward.core.plan.Point;
 
-/** Numbers in messages. */
-final class Texts {
+/**
+ * Numbers in messages, in the unit of the floor's coordinates, so that they can be found in the file.
+ *
+ * @param unit the unit
+ */
+record Texts(DrawingUnit unit) {
 
-  private Texts() {}
+  private static final double METRES_A_FOOT = 0.3048;
 
-  /** A length to the millimetre, such as {@code 1.25 m}. */
-  static String metres(double metres) {
-    return number(metres) + " m";
+  /** A length to a thousandth, such as {@code 1.25 m}. */
+  String length(double metres) {
+    return number(metres) + " " + unit.word();
   }
 
   /** A place as a plan writes it, such as {@code [6, 0]}. */
-  static String place(Point point) {
+  String place(Point point) {
     return "[" + number(point.xMetres()) + ", " + number(point.yMetres()) + "]";
   }
 
-  private static String number(double value) {
-    if (!Double.isFinite(value)) {
+  private String number(double metres) {
+    if (!Double.isFinite(metres)) {
       return "an impossible number of";
     }
+    double value =
+        switch (unit) {
+          case METRES -> metres;
+          case FEET -> metres / METRES_A_FOOT;
+        };
     BigDecimal rounded =
         BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_UP).stripTrailingZeros();
     return rounded.signum() == 0 ? "0" : rounded.toPlainString();

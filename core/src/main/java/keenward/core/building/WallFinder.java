@@ -21,6 +21,7 @@ final class WallFinder {
 
   private final SitePlan plan;
   private final Floor floor;
+  private final Texts texts;
   private final Set<String> onFloor = new HashSet<>();
   private final Map<String, RoomGeometry> drawn = new HashMap<>();
   private final Map<Set<String>, List<WallSegment>> walls = new HashMap<>();
@@ -38,6 +39,7 @@ final class WallFinder {
   WallFinder(SitePlan plan, Floor floor, List<RoomGeometry> rooms, List<WallSegment> walls) {
     this.plan = plan;
     this.floor = floor;
+    texts = new Texts(floor.unit());
     floor.rooms().forEach(room -> onFloor.add(room.name()));
     rooms.forEach(room -> drawn.put(room.name(), room));
     for (WallSegment wall : walls) {
@@ -80,13 +82,13 @@ final class WallFinder {
   }
 
   /** The walls to choose from, in words. */
-  static String choices(EdgeSelector place, List<WallSegment> between) {
+  String choices(EdgeSelector place, List<WallSegment> between) {
     List<String> choices = new ArrayList<>();
     for (int i = 0; i < between.size() && i < 6; i++) {
       WallSegment wall = between.get(i);
       choices.add(
-          "edge: " + (i + 1) + " from " + Texts.place(wall.startFrom(place.room())) + " to "
-              + Texts.place(wall.endFrom(place.room())));
+          "edge: " + (i + 1) + " from " + texts.place(wall.startFrom(place.room())) + " to "
+              + texts.place(wall.endFrom(place.room())));
     }
     return (between.size() > choices.size() ? "choose among others " : "choose ")
         + String.join(", ", choices);
@@ -126,8 +128,8 @@ final class WallFinder {
     double apart = distance(place.room(), place.beyond());
     return new BuildingProblem(
         path.then("between"),
-        pair(place) + " share no wall; they are " + Texts.metres(apart) + " apart",
-        "rooms with edges within the snap distance of " + Texts.metres(floor.snapMetres()),
+        pair(place) + " share no wall; they are " + texts.length(apart) + " apart",
+        "rooms with edges within the snap distance of " + texts.length(floor.snapMetres()),
         apart <= floor.snapMetres()
             ? "they meet in a corner only: name a room that lies along the wall"
             : "draw their shared edge with the same corners, or name the room between them");

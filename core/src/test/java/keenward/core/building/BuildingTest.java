@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import keenward.core.plan.DrawingUnit;
 import keenward.core.plan.Fact;
 import keenward.core.plan.Material;
 import keenward.core.plan.OpeningKind;
@@ -64,11 +65,11 @@ class BuildingTest {
 
   @Test
   void aCornerInTheMiddleOfAnEdgeSplitsTheWallWithoutBendingIt() {
-    // C stands on top of A and B, which meet in the middle of its lower edge; B is 3 cm too low.
+    // C stands on top of A and B, which meet in the middle of its lower edge and are drawn 3 cm too low.
     FloorGeometry floor =
         new FloorSketch()
             .room("C", 0, 3, 8, 3, 8, 6, 0, 6)
-            .room("A", 0, 0, 4, 0, 4, 3, 0, 3)
+            .room("A", 0, 0, 4, 0, 4, 2.97, 0, 2.97)
             .room("B", 4, 0, 8, 0, 8, 2.97, 4, 2.97)
             .floor("F")
             .build()
@@ -196,6 +197,21 @@ class BuildingTest {
     assertThat(building.problems()).hasSize(1);
     assertThat(building.problems().getFirst().what())
         .isEqualTo("A and B share no wall; they are 0.12 m apart");
+  }
+
+  @Test
+  void messagesSpeakTheUnitOfTheFloor() {
+    // 20 ft by 10 ft, the opening ends at 21 ft.
+    Building building =
+        new FloorSketch()
+            .room("A", 0, 0, 6.096, 0, 6.096, 3.048, 0, 3.048)
+            .opening("Door", OpeningKind.DOOR, "A", OUT, Fact.of(1), 5.4864, 0.9144)
+            .floor("F", DrawingUnit.FEET)
+            .build();
+    assertThat(building.problems()).hasSize(1);
+    assertThat(building.problems().getFirst().what())
+        .isEqualTo("Door ends 21 ft along a wall of 20 ft");
+    assertThat(building.problems().getFirst().remedy()).contains("from [0, 0] towards [20, 0]");
   }
 
   @Test
@@ -396,19 +412,19 @@ class BuildingTest {
   }
 
   @Test
-  void aHatchMayLeadToAnotherFloorAndADoorMayNot() {
+  void aWayToAnotherFloorBelongsUnderStairs() {
     Building building =
         new FloorSketch()
             .room("Hall", 0, 0, 5, 0, 5, 5, 0, 5)
-            .opening("Hatch", OpeningKind.HATCH, "Hall", "Loft", Fact.missing(), Fact.missing(), Fact.missing())
             .opening("Door", OpeningKind.DOOR, "Hall", "Loft", Fact.missing(), 1, 1)
+            .opening("Gap", OpeningKind.DOOR, "Hall", "Attic", Fact.missing(), 1, 1)
             .floor("G")
             .room("Loft", 0, 0, 5, 0, 5, 5, 0, 5)
             .floor("Top")
             .build();
     assertThat(building.problems()).extracting(BuildingProblem::what)
-        .containsExactly("Loft is on floor Top, not on G");
-    assertThat(building.graph().neighbours("Loft")).containsExactly("Hall");
+        .containsExactly("Loft is on floor Top, not on G", "there is no room Attic");
+    assertThat(building.problems().getFirst().remedy()).contains("stairs:");
   }
 
   @Test

@@ -95,9 +95,14 @@ final class FloorSketch {
 
   /** Ends a floor. */
   FloorSketch floor(String name) {
+    return floor(name, DrawingUnit.METRES);
+  }
+
+  /** Ends a floor whose coordinates are written in a unit. */
+  FloorSketch floor(String name, DrawingUnit unit) {
     floors.add(
         new Floor(
-            name, DrawingUnit.METRES, Fact.missing(), snap, Fact.missing(), rooms, walls, openings,
+            name, unit, Fact.missing(), snap, Fact.missing(), rooms, walls, openings,
             List.of(), stairs));
     rooms.clear();
     walls.clear();

@@ -32,6 +32,8 @@ import keenward.drawing.svg.Lettering;
  * @param words names of rooms and furniture, words beside stairs
  * @param letters letters that stand for names that had no room
  * @param notes what is not on the drawing
+ * @param legendBeside whether the legend stands to the right of the plan
+ * @param chipSize font size of chips
  */
 record FloorLayout(
     Frame frame,
@@ -41,7 +43,9 @@ record FloorLayout(
     List<Chip> chips,
     List<Words> words,
     List<RoomLetter> letters,
-    List<String> notes) {
+    List<String> notes,
+    boolean legendBeside,
+    double chipSize) {
 
   /**
    * A letter that stands for a name.
@@ -62,6 +66,11 @@ record FloorLayout(
 
   private static final double MOST_PIXELS_A_METRE = 80;
   private static final double TALLEST_PIXELS = 740;
+  private static final double TALLEST_NARROW_PIXELS = 1100;
+  private static final double LEGEND_BESIDE_FROM = 860;
+
+  /** A legend below, or a turned floor, has to make the plan this much larger. */
+  private static final double WORTH_IT = 1.25;
 
   static final double WALL_PRICE = 40;
   private static final double OPENING_PRICE = 24;
@@ -84,10 +93,12 @@ record FloorLayout(
     private final Building building;
     private final FloorGeometry floor;
     private final FloorOptions options;
-    private final double radius;
     private final double edge;
-    private final double chipSize;
     private final double nameSize;
+    private final boolean legendBeside;
+    private final Frame frame;
+    private final double radius;
+    private final double chipSize;
     private final Obstacles obstacles = new Obstacles();
     private final List<Chip> chips = new ArrayList<>();
     private final List<Words> words = new ArrayList<>();
@@ -99,15 +110,20 @@ record FloorLayout(
       this.building = building;
       this.floor = floor;
       this.options = options;
-      radius = options.isNarrow() ? 6.5 : 9;
       edge = options.isNarrow() ? NARROW_EDGE_PIXELS : EDGE_PIXELS;
-      chipSize = options.isNarrow() ? 9 : 11;
-      nameSize = options.isNarrow() ? 11 : 13;
+      legendBeside =
+          options.widthPixels() >= LEGEND_BESIDE_FROM
+              && scale(true, false) * WORTH_IT > scale(false, false);
+      boolean turned =
+          options.isNarrow() && scale(false, true) > scale(false, false) * WORTH_IT;
+      frame = frame(turned);
+      radius = Math.clamp(frame.scale() * 0.24, 6.5, 9);
+      chipSize = options.isNarrow() ? 9 : radius < 8.5 ? 10 : 11;
+      nameSize = options.isNarrow() || radius < 7 ? 11 : 13;
     }
 
     FloorLayout make() {
-      Frame frame = frame();
-      Box area = area(frame);
+      Box area = area();
       List<OpeningShape> openings =
           floor.openings().stream().map(place -> OpeningShape.of(place, frame)).toList();
       List<Furniture> furniture = new ArrayList<>();
@@ -120,16 +136,18 @@ record FloorLayout(
         }
       }
       note("Furniture off the floor", astray);
-      addObstacles(frame, openings, furniture);
-      List<PlacedSymbol> symbols = placeSymbols(frame, area, openings);
-      placeChips(frame, area, symbols, openings);
-      placeFurnitureNames(frame, furniture);
-      placeRoomNames(frame, area, furniture);
+      addObstacles(openings, furniture);
+      List<PlacedSymbol> symbols = placeSymbols(area, openings);
+      placeChips(area, symbols, openings);
+      placeFurnitureNames(furniture);
+      placeRoomNames(area, furniture);
       noteWhatIsMissing();
-      return new FloorLayout(frame, area, openings, symbols, chips, words, letters, notes);
+      return new FloorLayout(frame, area, openings, symbols, chips, words, letters, notes, legendBeside,
+          chipSize);
     }
 
-    private Frame frame() {
+    /** The corners of the rooms' extent that lie south-west and north-east. */
+    private List<Point> corners() {
       double west = Double.POSITIVE_INFINITY;
       double east = Double.NEGATIVE_INFINITY;
       double south = Double.POSITIVE_INFINITY;
@@ -140,16 +158,33 @@ record FloorLayout(
         south = Math.min(south, point.yMetres());
         north = Math.max(north, point.yMetres());
       }
+      return List.of(new Point(west, south), new Point(east, north));
+    }
+
+    /** The scale that fits. */
+    private double scale(boolean beside, boolean turned) {
+      Point least = corners().getFirst();
+      Point most = corners().getLast();
+      double eastward = most.xMetres() - least.xMetres();
+      double northward = most.yMetres() - least.yMetres();
       double room =
-          options.widthPixels() - 2 * MARGIN_PIXELS
-              - (options.legendBeside() ? LEGEND_PIXELS + MARGIN_PIXELS : 0)
-              - 2 * edge;
-      double scale =
-          Math.min(
-              MOST_PIXELS_A_METRE,
-              Math.min(room / (east - west), (TALLEST_PIXELS - 2 * edge) / (north - south)));
+          options.widthPixels() - 2 * MARGIN_PIXELS - 2 * edge
+              - (beside ? LEGEND_PIXELS + MARGIN_PIXELS : 0);
+      double tallest = (options.isNarrow() ? TALLEST_NARROW_PIXELS : TALLEST_PIXELS) - 2 * edge;
+      double across = turned ? northward : eastward;
+      double down = turned ? eastward : northward;
+      return Math.min(MOST_PIXELS_A_METRE, Math.min(room / across, tallest / down));
+    }
+
+    private Frame frame(boolean turned) {
+      Point least = corners().getFirst();
+      Point most = corners().getLast();
       return new Frame(
-          MARGIN_PIXELS + edge, HEADER_PIXELS + 6 + edge, west, north, scale);
+          MARGIN_PIXELS + edge,
+          HEADER_PIXELS + 6 + edge,
+          turned ? least : new Point(least.xMetres(), most.yMetres()),
+          scale(legendBeside, turned),
+          turned);
     }
 
     /** Points that the drawing has to show. */
@@ -158,7 +193,7 @@ record FloorLayout(
       floor.rooms().forEach(room -> points.addAll(room.outline()));
       for (OpeningPlace place : floor.openings()) {
         // A leaf that opens outwards sweeps as far as it is wide.
-        OpeningShape shape = OpeningShape.of(place, new Frame(0, 0, 0, 0, 1));
+        OpeningShape shape = OpeningShape.of(place, new Frame(0, 0, new Point(0, 0), 1, false));
         for (OpeningShape.Leaf leaf : shape.leaves()) {
           points.add(new Point(leaf.open().x(), -leaf.open().y()));
         }
@@ -166,7 +201,7 @@ record FloorLayout(
       return points;
     }
 
-    private Box area(Frame frame) {
+    private Box area() {
       double right = 0;
       double bottom = 0;
       for (Point point : extent()) {
@@ -179,7 +214,7 @@ record FloorLayout(
     }
 
     private void addObstacles(
-        Frame frame, List<OpeningShape> openings, List<Furniture> furniture) {
+        List<OpeningShape> openings, List<Furniture> furniture) {
       for (WallSegment wall : floor.walls()) {
         double thickness = WallLook.of(wall).pixels(frame.scale()) + 1;
         obstacles.line(frame.at(wall.start()), frame.at(wall.end()), thickness, WALL_PRICE);
@@ -202,7 +237,7 @@ record FloorLayout(
     }
 
     private List<PlacedSymbol> placeSymbols(
-        Frame frame, Box area, List<OpeningShape> openings) {
+        Box area, List<OpeningShape> openings) {
       List<PlacedSymbol> symbols = new ArrayList<>();
       List<String> left = new ArrayList<>();
       SymbolPlacer placer = new SymbolPlacer(obstacles, frame, area, radius);
@@ -215,7 +250,7 @@ record FloorLayout(
     }
 
     private void placeChips(
-        Frame frame, Box area, List<PlacedSymbol> symbols, List<OpeningShape> openings) {
+        Box area, List<PlacedSymbol> symbols, List<OpeningShape> openings) {
       ChipPlacer placer = new ChipPlacer(obstacles, frame, floor, area, chipSize);
       List<String> left = new ArrayList<>();
       for (PlacedSymbol symbol : symbols) {
@@ -232,7 +267,7 @@ record FloorLayout(
       }
       note("No room on the drawing for zone number", left);
       for (FloorMark mark : options.marks()) {
-        placeMark(placer, mark, frame, symbols, openings);
+        placeMark(placer, mark, symbols, openings);
       }
     }
 
@@ -246,7 +281,6 @@ record FloorLayout(
     private void placeMark(
         ChipPlacer placer,
         FloorMark mark,
-        Frame frame,
         List<PlacedSymbol> symbols,
         List<OpeningShape> openings) {
       Involved involved = mark.involved();
@@ -280,7 +314,7 @@ record FloorLayout(
               chips::add, () -> notes.add("Flag " + mark.label() + " also stands at " + owner));
     }
 
-    private void placeRoomNames(Frame frame, Box area, List<Furniture> furniture) {
+    private void placeRoomNames(Box area, List<Furniture> furniture) {
       List<Box> avoided = furniture.stream().map(each -> bounds(frame.at(each.outline()))).toList();
       RoomNamer namer = new RoomNamer(obstacles, frame, area, avoided, nameSize);
       List<String> left = new ArrayList<>();
@@ -301,7 +335,7 @@ record FloorLayout(
       return number < 26 ? String.valueOf(letter) : letter + Integer.toString(number / 26);
     }
 
-    private void placeFurnitureNames(Frame frame, List<Furniture> furniture) {
+    private void placeFurnitureNames(List<Furniture> furniture) {
       double size = nameSize * 0.74;
       for (Furniture each : furniture) {
         Box bounds = bounds(frame.at(each.outline()));

@@ -8,7 +8,8 @@ import keenward.drawing.svg.Palette;
 /**
  * How a floor is drawn.
  *
- * @param widthPixels the most width it may take; from 860 on the legend stands beside the plan, otherwise below
+ * @param widthPixels the most width it may take; from 860 on the legend may stand beside the plan, and below 560 a long
+ *     floor may be turned so that north points to the right
  * @param palette where colours come from
  * @param idPrefix what every element id starts with; set it apart where a page holds several drawings of one floor
  * @param faces font family; the widths of words are planned for faces no wider than DejaVu Sans
@@ -78,9 +79,5 @@ public record FloorOptions(
 
   boolean isNarrow() {
     return widthPixels < 560;
-  }
-
-  boolean legendBeside() {
-    return widthPixels >= 860;
   }
 }

@@ -49,12 +49,15 @@ final class FloorPainter {
   }
 
   String paint() {
+    // Whole pixels: a PDF renderer reads no other size.
     double width =
-        options.legendBeside()
-            ? layout.area().right() + FloorLayout.LEGEND_PIXELS + 2 * FloorLayout.MARGIN_PIXELS
-            : options.widthPixels();
+        Math.floor(
+            layout.legendBeside()
+                ? layout.area().right() + FloorLayout.LEGEND_PIXELS + 2 * FloorLayout.MARGIN_PIXELS
+                : options.widthPixels());
     double height =
-        Math.max(legend.bottom(), layout.area().bottom() + 34) + FloorLayout.MARGIN_PIXELS;
+        Math.ceil(
+            Math.max(legend.bottom(), layout.area().bottom() + 34) + FloorLayout.MARGIN_PIXELS);
     String titleId = ids.of("title", floor.name());
     String describedId = ids.of("described", floor.name());
     svg.open(
@@ -100,17 +103,23 @@ final class FloorPainter {
   private void header(double width) {
     boolean narrow = options.isNarrow();
     double left = FloorLayout.MARGIN_PIXELS;
-    double right = options.legendBeside() ? layout.area().right() : width - FloorLayout.MARGIN_PIXELS;
-    double room = right - left - 40;
+    double right = layout.legendBeside() ? layout.area().right() : width - FloorLayout.MARGIN_PIXELS;
+    double room = right - left - 52;
     double big = narrow ? 16 : 20;
     double small = narrow ? 11 : 12;
     text(Lettering.fit(floor.name(), big, true, room), left, 28, big, true, Ink.TEXT, "start");
     text(Lettering.fit(plan.site().name(), small, false, room), left, 47, small, false, Ink.QUIET, "start");
-    north(new Spot(right - 12, 34));
+    north(new Spot(right - (layout.frame().turned() ? 26 : 12), 34));
   }
 
   private void north(Spot centre) {
-    svg.open("g", "class", "north");
+    boolean turned = layout.frame().turned();
+    svg.open(
+        "g",
+        "class", "north",
+        "transform",
+        "rotate(" + Svg.number(layout.frame().northDegrees()) + " " + Svg.number(centre.x()) + " "
+            + Svg.number(centre.y()) + ")");
     svg.element(
         "path",
         "d",
@@ -124,8 +133,9 @@ final class FloorPainter {
         "path",
         "d", "M" + centre.plus(0, -12) + "L" + centre.plus(6, 12) + "L" + centre.plus(0, 8) + "Z",
         "fill", palette.of(Ink.TEXT));
-    text("N", centre.x(), centre.y() - 15, 10, true, Ink.TEXT, "middle");
     svg.close();
+    Spot letter = turned ? centre.plus(19, 10 * BASELINE) : centre.plus(0, -15);
+    text("N", letter.x(), letter.y(), 10, true, Ink.TEXT, "middle");
   }
 
   private void rooms() {
@@ -210,10 +220,15 @@ final class FloorPainter {
           item.symbol(),
           symbol.centre(),
           symbol.radius(),
-          item.bearingDegrees().orElse(0.0),
+          bearing(item),
           !item.placeKnown());
       svg.close();
     }
+  }
+
+  /** Which way a symbol's tip points, clockwise from the top of the page. */
+  private double bearing(PlacedSymbol.Item item) {
+    return item.bearingDegrees().map(each -> each + layout.frame().northDegrees()).orElse(0.0);
   }
 
   private static boolean isDevice(PlacedSymbol.Item item) {
@@ -247,7 +262,7 @@ final class FloorPainter {
   }
 
   private void chip(Chip chip) {
-    double size = options.isNarrow() ? 9 : 11;
+    double size = layout.chipSize();
     chip.leader().ifPresent(to -> leader(new Spot(chip.box().centreX(), chip.box().centreY()), to));
     svg.element(
         "rect",
@@ -276,7 +291,7 @@ final class FloorPainter {
     svg.text("title", "Finding " + chip.text() + " (" + severity.word() + "): " + chip.owner());
     chip.leader().ifPresent(to -> leader(new Spot(chip.box().centreX(), chip.box().centreY()), to));
     flagShape(chip.box().x(), chip.box().centreY(), chip.box().width(), chip.box().height(), severity);
-    double size = options.isNarrow() ? 9 : 11;
+    double size = layout.chipSize();
     text(
         chip.text(),
         chip.box().centreX() - 2.5,
@@ -326,7 +341,7 @@ final class FloorPainter {
             line.text(),
             "transform", "translate(" + Svg.number(x + baseline) + " " + Svg.number(y) + ") rotate(-90)",
             "font-size", line.size(),
-            "font-weight", line.bold() ? "600" : "400",
+            "font-weight", line.bold() ? "bold" : "normal",
             "text-anchor", "middle",
             "fill", palette.of(line.ink()));
       } else {
@@ -418,7 +433,7 @@ final class FloorPainter {
         "x", x,
         "y", y,
         "font-size", size,
-        "font-weight", bold ? "600" : "400",
+        "font-weight", bold ? "bold" : "normal",
         "text-anchor", anchor,
         "fill", palette.of(ink));
   }

@@ -120,7 +120,7 @@ record Legend(Spot heading, List<Placed> entries, List<Note> notes, double botto
   /** The legend of a layout. */
   static Legend of(FloorLayout layout, FloorGeometry floor, FloorOptions options) {
     double size = textSize(options);
-    boolean beside = options.legendBeside();
+    boolean beside = layout.legendBeside();
     double left = beside ? layout.area().right() + FloorLayout.MARGIN_PIXELS : FloorLayout.MARGIN_PIXELS;
     double width =
         beside

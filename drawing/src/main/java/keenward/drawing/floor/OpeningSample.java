@@ -43,7 +43,7 @@ final class OpeningSample {
     OpeningPlace place =
         new OpeningPlace(opening, wall, new Point(half, 0), new Point(-half, 0));
     OpeningShape shape =
-        OpeningShape.of(place, new Frame(wallAt.x(), wallAt.y(), 0, 0, SCALE));
+        OpeningShape.of(place, new Frame(wallAt.x(), wallAt.y(), new Point(0, 0), SCALE, false));
     new OpeningPainter(svg, palette)
         .paint(new OpeningShape(place, shape.left(), shape.right(), shape.inward(), 4.5, List.copyOf(shape.leaves())));
   }

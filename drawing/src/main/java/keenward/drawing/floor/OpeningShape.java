@@ -63,7 +63,7 @@ record OpeningShape(
   static OpeningShape of(OpeningPlace place, Frame frame) {
     Spot left = frame.at(place.leftJamb());
     Spot right = frame.at(place.rightJamb());
-    Spot inward = Frame.direction(place.inward());
+    Spot inward = frame.direction(place.inward());
     double thickness = WallLook.of(place.wall()).pixels(frame.scale());
     return new OpeningShape(
         place, left, right, inward, thickness, leaves(place.opening(), left, right, inward));

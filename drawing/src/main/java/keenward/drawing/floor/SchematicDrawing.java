@@ -116,7 +116,7 @@ public final class SchematicDrawing {
       height = Math.max(height, bottom + MARGIN - GAP);
     }
     Identifiers ids = new Identifiers(options.idPrefix());
-    head(ids, height);
+    head(ids, Math.ceil(height));
     for (int i = 0; i < groups.size(); i++) {
       box(groups.get(i), places.get(i)[0], places.get(i)[1], width, ids);
     }
@@ -134,7 +134,7 @@ public final class SchematicDrawing {
         "role", "img",
         "aria-labelledby", titleId + " " + describedId,
         "viewBox", "0 0 " + Svg.number(options.widthPixels()) + " " + Svg.number(height),
-        "width", options.widthPixels(),
+        "width", Math.floor(options.widthPixels()),
         "height", height,
         "font-family", options.faces());
     svg.text("title", plan.site().name(), "id", titleId);
@@ -216,7 +216,7 @@ public final class SchematicDrawing {
         "x", x,
         "y", y,
         "font-size", size,
-        "font-weight", bold ? "600" : "400",
+        "font-weight", bold ? "bold" : "normal",
         "text-anchor", anchor,
         "fill", palette.of(ink));
   }

@@ -58,8 +58,8 @@ public final class LoadDrawing {
         "role", "img",
         "aria-labelledby", titleId + " " + describedId,
         "viewBox", "0 0 " + Svg.number(options.widthPixels()) + " " + Svg.number(height),
-        "width", options.widthPixels(),
-        "height", height,
+        "width", Math.floor(options.widthPixels()),
+        "height", Math.ceil(height),
         "font-family", options.faces());
     svg.text("title", "Loads and batteries", "id", titleId);
     svg.text(
@@ -192,7 +192,7 @@ public final class LoadDrawing {
         "x", x,
         "y", y,
         "font-size", size,
-        "font-weight", bold ? "600" : "400",
+        "font-weight", bold ? "bold" : "normal",
         "text-anchor", anchor,
         "fill", palette.of(ink));
   }

@@ -38,7 +38,8 @@ public final class TimelineDrawing {
   }
 
   private String paint() {
-    double height = layout.bottom() + TimelineLayout.MARGIN_PIXELS;
+    // Whole pixels: a PDF renderer reads no other size.
+    double height = Math.ceil(layout.bottom() + TimelineLayout.MARGIN_PIXELS);
     Identifiers ids = new Identifiers(options.idPrefix());
     String titleId = ids.of("title", options.title());
     String describedId = ids.of("described", options.title());
@@ -49,7 +50,7 @@ public final class TimelineDrawing {
         "role", "img",
         "aria-labelledby", titleId + " " + describedId,
         "viewBox", "0 0 " + Svg.number(options.widthPixels()) + " " + Svg.number(height),
-        "width", options.widthPixels(),
+        "width", Math.floor(options.widthPixels()),
         "height", height,
         "font-family", options.faces());
     svg.text("title", options.title(), "id", titleId);
@@ -203,7 +204,7 @@ public final class TimelineDrawing {
         "x", x,
         "y", y,
         "font-size", size,
-        "font-weight", bold ? "600" : "400",
+        "font-weight", bold ? "bold" : "normal",
         "text-anchor", anchor,
         "fill", palette.of(ink));
   }

@@ -2,6 +2,7 @@ package keenward.drawing.floor;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -16,9 +17,11 @@ import javax.xml.parsers.ParserConfigurationException;
 import keenward.core.building.Building;
 import keenward.core.plan.DeviceKind;
 import keenward.core.plan.DrawingUnit;
+import keenward.core.plan.Hinge;
 import keenward.core.plan.OpeningKind;
 import keenward.core.plan.RoomUse;
 import keenward.core.plan.SitePlan;
+import keenward.core.plan.Swing;
 import keenward.core.plan.ZoneResponse;
 import keenward.core.rules.Involved;
 import keenward.core.rules.Severity;
@@ -125,6 +128,9 @@ class FloorDrawingTest {
               assertThat(group.getAttribute("class")).isEqualTo("device intrusion");
               assertThat(group.getElementsByTagName("title").item(0).getTextContent())
                   .isEqualTo("Zones 18 Living window, 19 Kitchen window: Living window contact (contact)");
+              assertThat(group.getElementsByTagName("text").getLength()).isEqualTo(1);
+              assertThat(group.getElementsByTagName("text").item(0).getTextContent())
+                  .isEqualTo("18, 19");
             });
   }
 
@@ -163,6 +169,28 @@ class FloorDrawingTest {
     assertThat(group(known, "Yard door")).contains("A");
     String unknown = draw(SampleSites.boathouse(), "River floor", FloorOptions.desk());
     assertThat(group(unknown, "Workshop door")).doesNotContain("A");
+  }
+
+  @Test
+  void aLeafOpensToTheSideAndHangsOnTheJambThatThePlanSays() {
+    SitePlan plan =
+        new PlanSketch("Doors")
+            .room("Room", RoomUse.SHOP, 0, 0, 9, 0, 9, 9, 0, 9)
+            .door("In", "Room", "outside", 1, 1, Hinge.LEFT, Swing.IN)
+            .door("Out", "Room", "outside", 1, 4, Hinge.RIGHT, Swing.OUT)
+            .floor("F", DrawingUnit.METRES)
+            .plan();
+    Building building = Building.of(plan);
+    var layout = FloorLayout.of(plan, building, building.floors().getFirst(), FloorOptions.desk());
+    // Facing the southern wall from inside, the east is on the left hand.
+    OpeningShape.Leaf in = layout.openings().get(0).leaves().getFirst();
+    assertThat(layout.frame().metres(in.hinge()).xMetres()).isCloseTo(1.9, within(1e-9));
+    assertThat(layout.frame().metres(in.open()).yMetres()).isCloseTo(0.9, within(1e-9));
+    OpeningShape.Leaf out = layout.openings().get(1).leaves().getFirst();
+    assertThat(layout.frame().metres(out.hinge()).xMetres()).isCloseTo(4, within(1e-9));
+    assertThat(layout.frame().metres(out.open()).yMetres()).isCloseTo(-0.9, within(1e-9));
+    assertThat(in.shutsClockwise()).isFalse();
+    assertThat(out.shutsClockwise()).isFalse();
   }
 
   /** Path data of an opening. */
@@ -232,6 +260,17 @@ class FloorDrawingTest {
         .filteredOn(group -> group.getAttribute("class").endsWith(" lit"))
         .extracting(group -> group.getAttribute("data-device") + group.getAttribute("data-opening"))
         .containsExactlyInAnyOrder("Shop motion", "Yard door");
+  }
+
+  @Test
+  void sizesAreWholePixelsBecauseAPdfRendererReadsNoOther() {
+    for (FloorOptions options : List.of(FloorOptions.desk(), FloorOptions.phone(), FloorOptions.paper())) {
+      Element root = parse(draw(SampleSites.bakery(), "Ground", options)).getDocumentElement();
+      assertThat(root.getAttribute("width")).matches("[0-9]+");
+      assertThat(root.getAttribute("height")).matches("[0-9]+");
+      assertThat(root.getAttribute("viewBox"))
+          .isEqualTo("0 0 " + root.getAttribute("width") + " " + root.getAttribute("height"));
+    }
   }
 
   @Test

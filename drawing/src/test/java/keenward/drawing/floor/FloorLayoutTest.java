@@ -10,6 +10,7 @@ import keenward.core.building.Building;
 import keenward.core.building.FloorGeometry;
 import keenward.core.plan.DeviceKind;
 import keenward.core.plan.DrawingUnit;
+import keenward.core.plan.Point;
 import keenward.core.plan.RoomUse;
 import keenward.core.plan.SitePlan;
 import keenward.core.plan.ZoneResponse;
@@ -86,6 +87,55 @@ class FloorLayoutTest {
     }
     assertThat(layout.words().stream().map(words -> words.lines().getFirst().text()))
         .contains("Shop", "Stair hall", "Office", "Bakehouse", "Passage", "Cold store", "Flour store");
+  }
+
+  @Test
+  void aLongFloorIsTurnedOnANarrowPageAndGetsItsLegendBelowOnAWideOne() {
+    SitePlan plan =
+        new PlanSketch("Shed")
+            .room("Hall", RoomUse.GARAGE, 0, 0, 20, 0, 20, 6, 0, 6)
+            .floor("F", DrawingUnit.METRES)
+            .device("West", DeviceKind.MOTION, "Hall", 1, 3, 90)
+            .device("East", DeviceKind.MOTION, "Hall", 19, 3, 270)
+            .plan();
+    Building building = Building.of(plan);
+    FloorGeometry floor = building.floors().getFirst();
+    FloorLayout phone = FloorLayout.of(plan, building, floor, FloorOptions.phone());
+    assertThat(phone.frame().turned()).isTrue();
+    assertThat(phone.symbols().get(1).centre().y() - phone.symbols().get(0).centre().y())
+        .isGreaterThan(500);
+    // A detector that looks east looks down the page.
+    assertThat(FloorDrawing.svg(plan, building, "F", FloorOptions.phone()).orElseThrow())
+        .contains("rotate(180)");
+    FloorLayout desk = FloorLayout.of(plan, building, floor, FloorOptions.desk());
+    assertThat(desk.frame().turned()).isFalse();
+    assertThat(desk.legendBeside()).isFalse();
+    assertThat(desk.area().right()).isGreaterThan(900);
+    assertThat(
+            FloorLayout.of(
+                    SampleSites.bakery(),
+                    Building.of(SampleSites.bakery()),
+                    Building.of(SampleSites.bakery()).floors().getFirst(),
+                    FloorOptions.desk())
+                .legendBeside())
+        .isTrue();
+  }
+
+  @Test
+  void aTurnedFloorIsNotMirrored() {
+    for (boolean turned : new boolean[] {false, true}) {
+      Frame frame = new Frame(40, 50, new Point(2, 3), 25, turned);
+      Point place = new Point(7.5, -1.25);
+      Point back = frame.metres(frame.at(place));
+      assertThat(back.distanceMetres(place)).isLessThan(1e-12);
+      Spot east = frame.direction(new Point(1, 0));
+      Spot north = frame.direction(new Point(0, 1));
+      // With y down, a step north stands to the left of a step east.
+      assertThat(east.x() * north.y() - east.y() * north.x()).isEqualTo(-1);
+      Spot moved = frame.at(new Point(8.5, -1.25));
+      assertThat(moved.x() - frame.at(place).x()).isEqualTo(25 * east.x());
+      assertThat(moved.y() - frame.at(place).y()).isEqualTo(25 * east.y());
+    }
   }
 
   @Test
