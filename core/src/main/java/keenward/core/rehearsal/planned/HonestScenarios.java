@@ -25,16 +25,13 @@ final class HonestScenarios {
 
   List<StandardScenario> scenarios() {
     for (int partition : scene.ownPartitions()) {
-      scene
-          .exitDoor(partition)
-          .ifPresent(
-              door -> {
-                leftOpen(partition, door);
-                nobodyLeaves(partition);
-              });
+      if (scene.exitDoor(partition).isPresent()) {
+        nobodyLeaves(partition);
+      }
     }
     for (int door : scene.zones(ZoneResponse.ENTRY_EXIT)) {
       if (scene.isArmable(door)) {
+        leftOpen(door);
         inTime(door);
         tooSlow(door);
       }
@@ -43,7 +40,7 @@ final class HonestScenarios {
     bypassForgotten();
     for (int area = 0; area < model.partitions().size(); area++) {
       if (!model.partitions().get(area).commonTo().isEmpty()) {
-        oneLeaves(area);
+        firstComesBack(area);
       }
     }
     return found;
@@ -61,12 +58,16 @@ final class HonestScenarios {
     return model.partitions().get(partition).name();
   }
 
-  private void leftOpen(int partition, int door) {
+  private void leftOpen(int door) {
+    int area = model.zones().get(door).partition();
+    List<Integer> sharers = model.partitions().get(area).commonTo();
     ScriptText script = scene.script().at(Scene.CLOSE_UP);
-    scene.arm(script, "away", partition);
+    for (int partition : sharers.isEmpty() ? List.of(area) : sharers) {
+      scene.arm(script, "away", partition);
+    }
     script.later(10).line("open " + script.zone(door));
     add(
-        area(partition) + ": door left open on leaving",
+        name(door) + ": left open on leaving",
         "the exit error: a sound that calls people back, and an alarm if they don't come",
         script);
   }
@@ -162,17 +163,23 @@ final class HonestScenarios {
         script);
   }
 
-  private void oneLeaves(int common) {
+  private void firstComesBack(int common) {
     int first = model.partitions().get(common).commonTo().getFirst();
     ScriptText script = scene.script();
     scene.closeUp(script);
     scene.disarm(script, first);
-    for (int zone : scene.inside(common)) {
-      script.later(5).line("violate " + script.zone(zone) + " for 2 s");
+    boolean seen = false;
+    for (int zone : scene.zones(ZoneResponse.FOLLOWER, ZoneResponse.INSTANT, ZoneResponse.PERIMETER)) {
+      if (model.zones().get(zone).partition() == common) {
+        script.later(5).line("violate " + script.zone(zone) + " for 2 s");
+        seen = true;
+      }
     }
-    add(
-        area(common) + ": the first one comes back",
-        "the common area is disarmed with the first of those who share it; the others stay armed",
-        script);
+    if (seen && scene.isArmable(model.partitions().get(common).commonTo())) {
+      add(
+          area(common) + ": the first one comes back",
+          "the common area is disarmed with the first of those who share it; the others stay armed",
+          script);
+    }
   }
 }

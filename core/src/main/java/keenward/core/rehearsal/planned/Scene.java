@@ -109,7 +109,12 @@ final class Scene {
   boolean isArmable(int zone) {
     int area = model.zones().get(zone).partition();
     List<Integer> sharers = model.partitions().get(area).commonTo();
-    return ownPartitions().containsAll(sharers.isEmpty() ? List.of(area) : sharers);
+    return isArmable(sharers.isEmpty() ? List.of(area) : sharers);
+  }
+
+  /** Whether somebody can arm each of these partitions. */
+  boolean isArmable(List<Integer> partitions) {
+    return ownPartitions().containsAll(partitions);
   }
 
   void arm(ScriptText script, String mode, int partition) {
