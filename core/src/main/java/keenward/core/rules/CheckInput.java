@@ -5,8 +5,9 @@ import java.util.Map;
 import java.util.Optional;
 import keenward.core.building.Building;
 import keenward.core.dialogue.description.PanelDescription;
+import keenward.core.dialogue.planned.PanelDefaults;
+import keenward.core.dialogue.planned.PlannedMemory;
 import keenward.core.electrical.PowerAssessment;
-import keenward.core.plan.Setting;
 import keenward.core.plan.Settings;
 import keenward.core.plan.SitePlan;
 import keenward.core.rules.walk.EntryWays;
@@ -20,9 +21,9 @@ import org.jspecify.annotations.Nullable;
 public final class CheckInput {
   private final SitePlan plan;
   private final @Nullable PanelDescription panel;
-  private final Map<Setting, Long> panelDefaults;
   private final @Nullable LocalDate asOf;
   private @Nullable Settings settings;
+  private @Nullable PlannedMemory plannedMemory;
   private @Nullable Building building;
   private @Nullable PowerAssessment power;
   private @Nullable EntryWays entryWays;
@@ -31,27 +32,25 @@ public final class CheckInput {
   private CheckInput(
       SitePlan plan,
       @Nullable PanelDescription panel,
-      Map<Setting, Long> panelDefaults,
       @Nullable LocalDate asOf) {
     this.plan = plan;
     this.panel = panel;
-    this.panelDefaults = Map.copyOf(panelDefaults);
     this.asOf = asOf;
   }
 
   /** A plan on its own. */
   public static CheckInput of(SitePlan plan) {
-    return new CheckInput(plan, null, Map.of(), null);
+    return new CheckInput(plan, null, null);
   }
 
-  /** The same with the description of its panel, and the defaults of settings that it gives. */
-  public CheckInput withPanel(PanelDescription description, Map<Setting, Long> defaults) {
-    return new CheckInput(plan, description, defaults, asOf);
+  /** The same with the description of its panel. */
+  public CheckInput withPanel(PanelDescription description) {
+    return new CheckInput(plan, description, asOf);
   }
 
   /** The same with the day on which ages are judged; without it they are not assessed. */
   public CheckInput asOf(LocalDate day) {
-    return new CheckInput(plan, panel, panelDefaults, day);
+    return new CheckInput(plan, panel, day);
   }
 
   /** The plan. */
@@ -73,10 +72,18 @@ public final class CheckInput {
   public Settings settings() {
     Settings known = settings;
     if (known == null) {
-      known = Settings.of(plan, panelDefaults);
+      known = Settings.of(plan, panel == null ? Map.of() : PanelDefaults.of(panel));
       settings = known;
     }
     return known;
+  }
+
+  /** What the plan wants the panel to hold; empty without the description of the panel. */
+  public Optional<PlannedMemory> plannedMemory() {
+    if (plannedMemory == null && panel != null) {
+      plannedMemory = PlannedMemory.from(plan, panel);
+    }
+    return Optional.ofNullable(plannedMemory);
   }
 
   /** The building that the plan draws. */

@@ -19,7 +19,12 @@ public final class Report {
 
   /** Counts something that could be judged, whatever the verdict. */
   public void judged() {
-    judged++;
+    judged(1);
+  }
+
+  /** Counts several things that could be judged. */
+  public void judged(int things) {
+    judged += things;
   }
 
   /** A fault of the rule's own severity. */

@@ -3,13 +3,21 @@ package keenward.core.rules;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.stream.Stream;
 import keenward.core.plan.Worded;
 import keenward.core.plan.Zone;
 
 /** Puts things of a plan into the sentences of findings. */
 public final class Words {
 
+  private static final int MOST_LISTED = 4;
+
   private Words() {}
+
+  /** A text that begins a sentence. */
+  public static String capitalized(String text) {
+    return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  }
 
   /** A zone, such as {@code zone 6 'Passage motion'}. */
   public static String zone(Zone zone) {
@@ -29,6 +37,25 @@ public final class Words {
   /** Names in quotation marks, the last joined by {@code and}. */
   public static String names(List<String> names) {
     return list(names.stream().map(name -> "'" + name + "'").toList());
+  }
+
+  /** Names in quotation marks; of more than four the first three and how many more. */
+  public static String someNames(List<String> names) {
+    return list(some(names.stream().map(name -> "'" + name + "'").toList()));
+  }
+
+  /** Zones by number and name; of more than four the first three and how many more. */
+  public static String someZones(List<Zone> zones) {
+    return list(some(zones.stream().map(zone -> zone.number() + " '" + zone.name() + "'").toList()));
+  }
+
+  private static List<String> some(List<String> texts) {
+    return texts.size() <= MOST_LISTED
+        ? texts
+        : Stream.concat(
+                texts.stream().limit(MOST_LISTED - 1),
+                Stream.of(texts.size() - MOST_LISTED + 1 + " more"))
+            .toList();
   }
 
   /** The words of enumeration constants, the last joined by {@code and}. */

@@ -58,7 +58,7 @@ final class WithoutField {
           new CannotExpress(
               first,
               "the panel has no setting for " + fact.path() + where,
-              "nothing",
+              CannotExpress.NO_SETTING,
               "check that the panel does it without a setting, or choose another panel"));
     }
   }

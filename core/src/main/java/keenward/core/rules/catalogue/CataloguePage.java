@@ -7,6 +7,7 @@ import keenward.core.rules.Rule;
 import keenward.core.rules.RuleCard;
 import keenward.core.rules.RuleFamily;
 import keenward.core.rules.Source;
+import keenward.core.rules.Words;
 import org.jspecify.annotations.Nullable;
 
 /** Prints the catalogue of rules as Markdown: a table, then a section for each rule. */
@@ -47,8 +48,7 @@ public final class CataloguePage {
       RuleCard card = rule.card();
       if (card.family() != family) {
         family = card.family();
-        String words = family.words();
-        page.append("\n## ").append(Character.toUpperCase(words.charAt(0))).append(words.substring(1)).append('\n');
+        page.append("\n## ").append(Words.capitalized(family.words())).append('\n');
       }
       section(card, page);
     }

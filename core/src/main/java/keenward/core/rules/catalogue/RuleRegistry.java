@@ -8,6 +8,7 @@ import keenward.core.rules.addressing.SerialUsedTwice;
 import keenward.core.rules.arming.NothingLiveAtHome;
 import keenward.core.rules.arming.OccupiedRoomLive;
 import keenward.core.rules.capacity.PlanExceedsPanel;
+import keenward.core.rules.capacity.SupplyBeyondPanel;
 import keenward.core.rules.entry.HabitThroughUndelayedDoor;
 import keenward.core.rules.entry.InstantZoneOnEntryWalk;
 import keenward.core.rules.entry.NoKeypadBehindEntryDoor;
@@ -55,6 +56,7 @@ public final class RuleRegistry {
   private static final List<Rule> RULES =
       List.of(
           new PlanExceedsPanel(),
+          new SupplyBeyondPanel(),
           new InputInTwoZones(),
           new SerialUsedTwice(),
           new UnsuitableResponse(),

@@ -114,7 +114,7 @@ public final class HabitThroughUndelayedDoor implements Rule {
           "whether '"
               + door.name()
               + "' starts an entry delay, since the plan does not say which opening zones "
-              + Words.zones(input.sightings().placeless())
+              + Words.someZones(input.sightings().placeless())
               + " watch",
           "opening: " + door.name());
       return;

@@ -188,7 +188,7 @@ public final class InstantZoneOnEntryWalk implements Rule {
                 zone.path(),
                 "whether "
                     + (open.size() == 1 ? "zone " : "zones ")
-                    + Words.zones(open)
+                    + Words.someZones(open)
                     + (open.size() == 1 ? " is" : " are")
                     + " on a way in, since the plan does not say where",
                 "room: Hall"));

@@ -84,7 +84,7 @@ public final class PastItsLife implements Rule {
           "the age of "
               + Words.count(undated.size(), "device")
               + ", since the plan does not say when "
-              + Words.names(undated)
+              + Words.someNames(undated)
               + (undated.size() == 1 ? " was" : " were")
               + " fitted",
           "fitted: YYYY-MM-DD");
@@ -100,7 +100,7 @@ public final class PastItsLife implements Rule {
     for (Device device : aged) {
       LocalDate fitted = device.fitted().orElse(day.get());
       replaceAfter(plan, device)
-          .ifPresent(life -> judge(device, "", "replace it", fitted, life, day.get(), report));
+          .ifPresent(life -> judge(device, "device ", "replace it", fitted, life, day.get(), report));
       device
           .traits()
           .cellLife()
@@ -121,10 +121,9 @@ public final class PastItsLife implements Rule {
     report.judged();
     LocalDate end = Age.end(fitted, life);
     if (day.isAfter(end)) {
-      String subject = part + "'" + device.name() + "'";
       report.found(
           PlanPath.of("devices", device.name(), "fitted"),
-          (part.isEmpty() ? "Device " + subject : "T" + subject.substring(1))
+          Words.capitalized(part + "'" + device.name() + "'")
               + " was fitted on "
               + fitted
               + " for "
@@ -132,7 +131,7 @@ public final class PastItsLife implements Rule {
               + ": that was over on "
               + end
               + ".",
-          Character.toUpperCase(work.charAt(0)) + work.substring(1) + ", and enter the new date as `fitted:`.",
+          Words.capitalized(work) + ", and enter the new date as `fitted:`.",
           Involved.devices(List.of(device.name())));
     }
   }

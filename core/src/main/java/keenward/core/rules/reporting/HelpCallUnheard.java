@@ -85,13 +85,11 @@ public final class HelpCallUnheard implements Rule {
       List<String> calls = new ArrayList<>();
       silent.forEach(zone -> calls.add(Words.zone(zone)));
       duress.forEach(user -> calls.add("duress user " + user.number() + " '" + user.name() + "'"));
-      String list = Words.list(calls);
       report.found(
           silent.isEmpty()
               ? PlanPath.of("users", duress.getFirst().number(), "role")
               : silent.getFirst().path().then("response"),
-          Character.toUpperCase(list.charAt(0))
-              + list.substring(1)
+          Words.capitalized(Words.list(calls))
               + (calls.size() == 1 ? " calls" : " call")
               + " for help in silence, and the plan names no monitoring that would hear it.",
           "Add `monitoring:`, or let the zone sound with `silent: no`.",

@@ -76,7 +76,7 @@ public final class UnsuitableResponse implements Rule {
       report.notAssessed(
           withoutDevice.getFirst().path(),
           "whether the response suits the device, since the plan names no device of zones "
-              + Words.zones(withoutDevice),
+              + Words.someZones(withoutDevice),
           "device: contact");
     }
   }

@@ -108,7 +108,7 @@ public final class DeviceBelowGrade implements Rule {
       report.notAssessed(
           PlanPath.of("devices", ungraded.getFirst()),
           "whether "
-              + Words.names(ungraded)
+              + Words.someNames(ungraded)
               + (ungraded.size() == 1 ? " has" : " have")
               + " grade "
               + grade.get()

@@ -9,6 +9,7 @@ import keenward.core.rules.RuleCard;
 import keenward.core.rules.RuleFamily;
 import keenward.core.rules.Severity;
 import keenward.core.rules.Source;
+import keenward.core.rules.Words;
 
 /** Rooms, walls and openings of the drawing do not fit together. */
 public final class DrawingDoesNotFit implements Rule {
@@ -62,11 +63,10 @@ public final class DrawingDoesNotFit implements Rule {
     }
     for (BuildingProblem problem : input.building().problems()) {
       report.judged();
-      String what = problem.what();
       report.found(
           problem.path(),
-          Character.toUpperCase(what.charAt(0)) + what.substring(1) + "; expected " + problem.expected() + ".",
-          Character.toUpperCase(problem.remedy().charAt(0)) + problem.remedy().substring(1) + ".",
+          Words.capitalized(problem.what()) + "; expected " + problem.expected() + ".",
+          Words.capitalized(problem.remedy()) + ".",
           Involved.NOTHING);
     }
   }

@@ -176,10 +176,10 @@ public final class OpeningNotWatched implements Rule {
     report.notAssessed(
         place,
         "whether anything watches "
-            + Words.names(open)
+            + Words.someNames(open)
             + ", since the plan does not say what "
             + (placeless.size() == 1 ? "zone " : "zones ")
-            + Words.zones(placeless)
+            + Words.someZones(placeless)
             + (placeless.size() == 1 ? " guards" : " guard"),
         "devices: { " + first + " contact: { kind: contact, opening: " + first + " } }");
   }

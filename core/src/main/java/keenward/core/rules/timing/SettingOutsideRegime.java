@@ -175,10 +175,7 @@ public final class SettingOutsideRegime implements Rule {
   private static String name(Settings.Resolved setting) {
     return switch (setting.setting()) {
       case ENTRY_DELAY -> "Entry delay " + setting.index();
-      default -> {
-        String word = setting.setting().word();
-        yield Character.toUpperCase(word.charAt(0)) + word.substring(1);
-      }
+      default -> Words.capitalized(setting.setting().word());
     };
   }
 

@@ -1,7 +1,7 @@
 package keenward.core.rules.capacity;
 
+import static keenward.core.plan.DeviceKind.KEYPAD;
 import static keenward.core.plan.DeviceKind.MOTION;
-import static keenward.core.plan.UserRole.USER;
 import static keenward.core.plan.ZoneResponse.INSTANT;
 import static keenward.core.rules.RuleCheck.lines;
 import static keenward.core.rules.RuleCheck.notAssessed;
@@ -13,80 +13,67 @@ import java.util.Map;
 import java.util.OptionalInt;
 import keenward.core.dialogue.description.Capacity;
 import keenward.core.dialogue.description.Capacity.NumberRange;
+import keenward.core.dialogue.planned.CannotExpress;
+import keenward.core.dialogue.planned.PlannedMemory;
 import keenward.core.plan.DeviceBuilder;
 import keenward.core.plan.PlanBuilder;
 import keenward.core.rules.CheckInput;
+import keenward.core.rules.Finding;
 import keenward.core.rules.PanelOfTests;
 import keenward.core.rules.Report;
 import org.junit.jupiter.api.Test;
 
 class PlanExceedsPanelTest {
 
+  private static final Capacity ONE_KEYPAD =
+      new Capacity(
+          Map.of("wired", new NumberRange(1, 8)),
+          Map.of("keypads", 1),
+          OptionalInt.empty(),
+          OptionalInt.empty(),
+          List.of(),
+          OptionalInt.empty());
+
   private final PlanExceedsPanel rule = new PlanExceedsPanel();
 
-  private Report on(Map<String, NumberRange> zones, Map<String, Integer> counts, PlanBuilder plan) {
-    Capacity capacity =
-        new Capacity(
-            zones, counts, OptionalInt.empty(), OptionalInt.empty(), List.of(), OptionalInt.empty());
-    return run(
-        rule, CheckInput.of(plan.build()).withPanel(PanelOfTests.holding(capacity), Map.of()));
-  }
-
-  private static PlanBuilder zones() {
-    return PlanBuilder.site()
-        .device("Wired", MOTION, DeviceBuilder::wired)
-        .device("Radio", MOTION, DeviceBuilder::radio)
-        .zone(9, "Wired", INSTANT, zone -> zone.device("Wired"))
-        .zone(9 + 8, "Radio", INSTANT, zone -> zone.device("Radio"))
-        .zone(25, "Either", INSTANT);
+  private Report on(PlanBuilder plan) {
+    return run(rule, CheckInput.of(plan.build()).withPanel(PanelOfTests.holding(ONE_KEYPAD)));
   }
 
   @Test
-  void findsNumbersOutsideTheirKindOfConnection() {
-    Map<String, NumberRange> ranges =
-        Map.of("wired", new NumberRange(1, 8), "wireless", new NumberRange(9, 24));
-
-    assertThat(lines(on(ranges, Map.of(), zones())))
-        .anySatisfy(
-            line ->
-                assertThat(line)
-                    .isEqualTo(
-                        "error at zones / 9: Zone 9 'Wired' is beyond 'Test panel', which has wired zones 1 to 8."))
-        .anySatisfy(line -> assertThat(line).startsWith("error at zones / 25: Zone 25 'Either' is beyond"))
-        .hasSize(2);
-  }
-
-  @Test
-  void findsAConnectionThatThePanelDoesNotHave() {
-    assertThat(lines(on(Map.of("wired", new NumberRange(1, 32)), Map.of(), zones())))
-        .containsExactly(
-            "error at zones / 17: Zone 17 'Radio' is wireless, and 'Test panel' has no wireless zones.");
-  }
-
-  @Test
-  void findsMoreThanItHolds() {
+  void findsEverythingThatThePanelsMemoryCannotHold() {
     PlanBuilder plan =
         PlanBuilder.site()
-            .partition("A", 1)
-            .partition("B", 2)
-            .user(1, "Ines", USER)
-            .zone(1, "Wired", INSTANT);
+            .device("Eye", MOTION, DeviceBuilder::wired)
+            .zone(9, "Far", INSTANT, zone -> zone.device("Eye"));
+    List<CannotExpress> cannot =
+        PlannedMemory.from(plan.build(), PanelOfTests.holding(ONE_KEYPAD)).cannotExpress();
 
-    assertThat(
-            lines(
-                on(
-                    Map.of("wired", new NumberRange(1, 8)),
-                    Map.of("partitions", 1, "users", 1),
-                    plan)))
-        .containsExactly("error at partitions: The plan has 2 partitions, and 'Test panel' holds 1.");
+    assertThat(cannot).isNotEmpty();
+    assertThat(on(plan).findings())
+        .extracting(Finding::place)
+        .containsExactlyElementsOf(cannot.stream().map(CannotExpress::place).toList());
+    assertThat(lines(on(plan)))
+        .anySatisfy(line ->
+                assertThat(line)
+                    .startsWith("error at ")
+                    .endsWith(": Zone 9 is wired; expected wired zones 1 to 8."));
   }
 
   @Test
-  void doesNotAssessWithoutDescriptionOrItsZones() {
+  void findsMoreKeypadsThanItConnects() {
+    PlanBuilder plan = PlanBuilder.site().device("A", KEYPAD);
+    assertThat(lines(on(plan))).noneMatch(line -> line.contains("keypad,") || line.contains("connects"));
+
+    assertThat(lines(on(plan.device("B", KEYPAD))))
+        .contains("error at devices: The plan has 2 keypads, and 'Test panel' connects 1.");
+  }
+
+  @Test
+  void doesNotAssessWithoutADescription() {
     assertThat(notAssessed(rule, PlanBuilder.site().zone(1, "A", INSTANT)))
         .containsExactly(
             "panel / description: whether the panel holds the plan, since no panel description is named;"
                 + " add: panel: { description: ... }");
-    assertThat(notAssessed(on(Map.of(), Map.of(), zones()))).hasSize(1);
   }
 }
