@@ -3,6 +3,7 @@ package keenward.files.plan;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.networknt.schema.Error;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -79,7 +80,7 @@ class BrokenPlansTest {
     YamlDocument full =
         document("full", Files.readAllBytes(SitePlanReaderTest.FULL)).orElseThrow();
     int judged = 0;
-    for (long seed = 0; seed < 3000; seed++) {
+    for (long seed = 0; seed < 1500; seed++) {
       String text = YamlMutation.of(full, new Random(seed));
       Optional<YamlDocument> mutant =
           document("mutant", text.getBytes(UTF_8));
@@ -88,7 +89,7 @@ class BrokenPlansTest {
         judged++;
       }
     }
-    assertThat(judged).isGreaterThan(2000);
+    assertThat(judged).isGreaterThan(1000);
   }
 
   private static Optional<YamlDocument> document(String name, byte[] bytes) {
@@ -98,8 +99,9 @@ class BrokenPlansTest {
 
   private static void assertAgreement(String name, YamlDocument document) {
     ReadContext context = ShapeReader.read(document, SitePlanShape.ROOT).context();
-    assertThat(SCHEMA.errors(document.root()).isEmpty())
-        .as("%s: reader says %s, schema says %s", name, context.structureProblems(), SCHEMA.errors(document.root()))
+    List<Error> errors = SCHEMA.errors(document.root());
+    assertThat(errors.isEmpty())
+        .as("%s: reader says %s, schema says %s", name, context.structureProblems(), errors)
         .isEqualTo(context.structureProblems().isEmpty());
   }
 }

@@ -21,6 +21,7 @@ import static keenward.files.shape.Shapes.word;
 import static keenward.files.shape.Shapes.yesNo;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.networknt.schema.Error;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -226,21 +227,22 @@ class ShapeReaderTest {
     YamlDocument good = document(GOOD);
     assertThat(oracle.errors(good.root())).isEmpty();
     int rejected = 0;
-    for (long seed = 0; seed < 6000; seed++) {
+    for (long seed = 0; seed < 3000; seed++) {
       String text = YamlMutation.of(good, new Random(seed));
       YamlReading reading = YamlReader.read("a.yaml", text.getBytes(UTF_8));
       if (reading.problems().isEmpty()) {
         YamlDocument mutant = reading.document().orElseThrow();
         ReadContext context = ShapeReader.read(mutant, ROOT).context();
+        List<Error> errors = oracle.errors(mutant.root());
         assertThat(context.isStructureFine())
             .as(
                 "seed %d%n%s%nreading: %s%nschema: %s",
-                seed, text, context.structureProblems(), oracle.errors(mutant.root()))
-            .isEqualTo(oracle.errors(mutant.root()).isEmpty());
+                seed, text, context.structureProblems(), errors)
+            .isEqualTo(errors.isEmpty());
         rejected += context.isStructureFine() ? 0 : 1;
       }
     }
-    assertThat(rejected).isBetween(1000, 5000);
+    assertThat(rejected).isBetween(500, 2500);
   }
 
   @Test

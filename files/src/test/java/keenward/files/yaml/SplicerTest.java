@@ -193,7 +193,7 @@ class SplicerTest {
   void randomEditsOfRandomDocumentsDoJustWhatTheySay() {
     LoadSettings settings = LoadSettings.builder().setSchema(new FailsafeSchema()).build();
     int[] kinds = new int[4];
-    for (long seed = 0; seed < 2000; seed++) {
+    for (long seed = 0; seed < 1000; seed++) {
       Random random = new Random(seed);
       String text = RandomYaml.document(random);
       YamlDocument document = document(text);
@@ -209,7 +209,7 @@ class SplicerTest {
       assertThat(comments(changed)).as(context + "\n=>\n" + changed).isEqualTo(survivors(document, edit));
       kinds[kind(edit)]++;
     }
-    assertThat(Arrays.stream(kinds).min().orElseThrow()).isGreaterThan(250);
+    assertThat(Arrays.stream(kinds).min().orElseThrow()).isGreaterThan(150);
   }
 
   private static int kind(Edit edit) {
