@@ -8,6 +8,7 @@ import keenward.core.dialogue.description.PanelDescription;
 import keenward.core.dialogue.planned.PanelDefaults;
 import keenward.core.dialogue.planned.PlannedMemory;
 import keenward.core.electrical.PowerAssessment;
+import keenward.core.plan.Setting;
 import keenward.core.plan.Settings;
 import keenward.core.plan.SitePlan;
 import keenward.core.rules.walk.EntryWays;
@@ -21,6 +22,7 @@ import org.jspecify.annotations.Nullable;
 public final class CheckInput {
   private final SitePlan plan;
   private final @Nullable PanelDescription panel;
+  private final Map<Setting, Long> panelDefaults;
   private final @Nullable LocalDate asOf;
   private @Nullable Settings settings;
   private @Nullable PlannedMemory plannedMemory;
@@ -32,25 +34,32 @@ public final class CheckInput {
   private CheckInput(
       SitePlan plan,
       @Nullable PanelDescription panel,
+      Map<Setting, Long> panelDefaults,
       @Nullable LocalDate asOf) {
     this.plan = plan;
     this.panel = panel;
+    this.panelDefaults = Map.copyOf(panelDefaults);
     this.asOf = asOf;
   }
 
   /** A plan on its own. */
   public static CheckInput of(SitePlan plan) {
-    return new CheckInput(plan, null, null);
+    return new CheckInput(plan, null, Map.of(), null);
   }
 
-  /** The same with the description of its panel. */
+  /** The same with the description of its panel, whose own defaults hold where nothing else is said. */
   public CheckInput withPanel(PanelDescription description) {
-    return new CheckInput(plan, description, asOf);
+    return withPanel(description, PanelDefaults.of(description));
+  }
+
+  /** The same with the description of its panel, and defaults of settings that are known already. */
+  public CheckInput withPanel(PanelDescription description, Map<Setting, Long> defaults) {
+    return new CheckInput(plan, description, defaults, asOf);
   }
 
   /** The same with the day on which ages are judged; without it they are not assessed. */
   public CheckInput asOf(LocalDate day) {
-    return new CheckInput(plan, panel, day);
+    return new CheckInput(plan, panel, panelDefaults, day);
   }
 
   /** The plan. */
@@ -72,7 +81,7 @@ public final class CheckInput {
   public Settings settings() {
     Settings known = settings;
     if (known == null) {
-      known = Settings.of(plan, panel == null ? Map.of() : PanelDefaults.of(panel));
+      known = Settings.of(plan, panelDefaults);
       settings = known;
     }
     return known;

@@ -2,6 +2,9 @@ package keenward.core.rules;
 
 import java.util.List;
 import java.util.stream.Stream;
+import keenward.core.plan.SitePlan;
+import keenward.core.plan.Zone;
+import keenward.core.plan.ZoneDevice;
 
 /**
  * What of the plan a finding is about, so that a drawing can light it.
@@ -43,6 +46,21 @@ public record Involved(
   /** Devices. */
   public static Involved devices(List<String> devices) {
     return new Involved(List.of(), List.of(), devices, List.of());
+  }
+
+  /** The zones that watch one of these devices. */
+  public static Involved zonesWatching(SitePlan plan, List<String> devices) {
+    return zones(
+        plan.zones().stream()
+            .filter(
+                zone ->
+                    zone.devices().stream()
+                        .anyMatch(
+                            each ->
+                                each instanceof ZoneDevice.Fitted fitted
+                                    && devices.contains(fitted.device().name())))
+            .map(Zone::number)
+            .toList());
   }
 
   /** Rooms. */

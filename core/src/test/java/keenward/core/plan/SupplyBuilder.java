@@ -21,6 +21,8 @@ public final class SupplyBuilder {
   private Fact<Double> ageing = Fact.missing();
   private Fact<Boolean> signalsMainsFailure = Fact.missing();
 
+  private Fact<Boolean> resets = Fact.missing();
+
   SupplyBuilder(String name) {
     this.name = name;
   }
@@ -76,6 +78,11 @@ public final class SupplyBuilder {
     return this;
   }
 
+  public SupplyBuilder resetsSmokeDetectors(boolean yes) {
+    resets = Fact.of(yes);
+    return this;
+  }
+
   Supply build() {
     Fact<Battery> battery =
         capacity.isGiven() || fitted.isGiven()
@@ -83,6 +90,6 @@ public final class SupplyBuilder {
             : Fact.missing();
     return new Supply(
         name, Fact.missing(), voltage, rating, ownStandby, ownAlarm, charge, largest, battery,
-        temperature, ageing, signalsMainsFailure);
+        temperature, ageing, signalsMainsFailure, resets);
   }
 }

@@ -199,7 +199,7 @@ final class PlanSketch {
         new Supply(
             name, Fact.of(room), Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(),
             Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(),
-            Fact.missing()));
+            Fact.missing(), Fact.missing()));
     return this;
   }
 

@@ -73,6 +73,12 @@ final class PowerSection {
           Common.yesNo(),
           "yes",
           "Whether a mains failure is signalled to the monitoring centre.");
+  static final Field<Fact<Boolean>> RESETS_SMOKE_DETECTORS =
+      optional(
+          "resets smoke detectors",
+          Common.yesNo(),
+          "yes",
+          "Whether a reset at the keypad takes the voltage off its output, so that latching smoke detectors let go.");
 
   static final MapShape SUPPLY =
       MapShape.of(
@@ -89,7 +95,8 @@ final class PowerSection {
               FITTED_BATTERY,
               LOWEST_TEMPERATURE,
               AGEING_FACTOR,
-              SIGNALS_MAINS_FAILURE)
+              SIGNALS_MAINS_FAILURE,
+              RESETS_SMOKE_DETECTORS)
           .example(
               """
               supplies:
@@ -104,6 +111,7 @@ final class PowerSection {
                   lowest temperature: 10 C
                   ageing factor: 1.25
                   signals mains failure: yes
+                  resets smoke detectors: yes
               """);
 
   static final Field<Fact<String>> JUNCTION_ROOM =
@@ -173,7 +181,8 @@ final class PowerSection {
         fields.fact(FITTED_BATTERY),
         fields.fact(LOWEST_TEMPERATURE),
         fields.fact(AGEING_FACTOR),
-        fields.fact(SIGNALS_MAINS_FAILURE));
+        fields.fact(SIGNALS_MAINS_FAILURE),
+        fields.fact(RESETS_SMOKE_DETECTORS));
   }
 
   static Junction junction(String name, Fields fields) {

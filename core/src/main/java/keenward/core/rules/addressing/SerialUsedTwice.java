@@ -104,8 +104,6 @@ public final class SerialUsedTwice implements Rule {
   private static void report(
       SitePlan plan, Device first, Device second, String inputName, Report report) {
     List<String> both = List.of(first.name(), second.name());
-    List<Integer> zones =
-        plan.zones().stream().filter(zone -> uses(zone, both)).map(Zone::number).toList();
     report.found(
         PlanPath.of("devices", second.name(), "serial"),
         "Devices "
@@ -115,15 +113,7 @@ public final class SerialUsedTwice implements Rule {
             + (inputName.isEmpty() ? "" : " and are used by the same input '" + inputName + "'")
             + ".",
         "Read the labels of both and correct the one that is wrong.",
-        Involved.devices(both).and(Involved.zones(zones)));
-  }
-
-  private static boolean uses(Zone zone, List<String> devices) {
-    return zone.devices().stream()
-        .anyMatch(
-            each ->
-                each instanceof ZoneDevice.Fitted fitted
-                    && devices.contains(fitted.device().name()));
+        Involved.devices(both).and(Involved.zonesWatching(plan, both)));
   }
 
   private static Map<String, Set<String>> inputsInUse(SitePlan plan) {

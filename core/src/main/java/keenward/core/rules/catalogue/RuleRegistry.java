@@ -13,6 +13,7 @@ import keenward.core.rules.entry.HabitThroughUndelayedDoor;
 import keenward.core.rules.entry.InstantZoneOnEntryWalk;
 import keenward.core.rules.entry.NoKeypadBehindEntryDoor;
 import keenward.core.rules.fire.CarbonMonoxideDetectorMissing;
+import keenward.core.rules.fire.LatchingSmokeWithoutReset;
 import keenward.core.rules.fire.LifeSafetyZoneWeakened;
 import keenward.core.rules.fire.SmokeDetectorMissing;
 import keenward.core.rules.labels.NameWithoutPlace;
@@ -91,6 +92,7 @@ public final class RuleRegistry {
           new LifeSafetyZoneWeakened(),
           new SmokeDetectorMissing(),
           new CarbonMonoxideDetectorMissing(),
+          new LatchingSmokeWithoutReset(),
           new UnusableAccount(),
           new UnfittingEvent(),
           new HelpCallUnheard(),

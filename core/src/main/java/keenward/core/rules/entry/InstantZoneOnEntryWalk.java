@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import keenward.core.plan.ArmingMode;
 import keenward.core.plan.MissingFact;
-import keenward.core.plan.SitePlan;
 import keenward.core.plan.Zone;
 import keenward.core.plan.ZoneResponse;
 import keenward.core.rules.CheckInput;
@@ -112,10 +111,11 @@ public final class InstantZoneOnEntryWalk implements Rule {
   private static void judge(
       CheckInput input, EntryWay way, Set<Integer> reported, Report report) {
     List<Blocked> blocked = new ArrayList<>();
+    Set<String> tied = Ties.of(input.plan(), way.zone().partitions());
     for (Walk walk : way.walks()) {
       List<Blocked> here =
           input.sightings().onWalk(walk).stream()
-              .filter(sighting -> alarmsAtOnce(input.plan(), way.zone(), sighting.zone()))
+              .filter(sighting -> alarmsAtOnce(tied, way.zone(), sighting.zone()))
               .map(sighting -> new Blocked(walk, sighting))
               .toList();
       if (here.isEmpty() && !way.byHabit()) {
@@ -130,7 +130,7 @@ public final class InstantZoneOnEntryWalk implements Rule {
     }
   }
 
-  private static boolean alarmsAtOnce(SitePlan plan, Zone entry, Zone zone) {
+  private static boolean alarmsAtOnce(Set<String> tied, Zone entry, Zone zone) {
     boolean atOnce =
         switch (zone.response()) {
           case INSTANT, PERIMETER -> true;
@@ -141,7 +141,7 @@ public final class InstantZoneOnEntryWalk implements Rule {
         && zone.number() != entry.number()
         && zone.liveModes().contains(ArmingMode.AWAY)
         && zone.reason().find().isEmpty()
-        && Ties.meet(Ties.of(plan, entry.partitions()), zone.partitions());
+        && Ties.meet(tied, zone.partitions());
   }
 
   private static void report(EntryWay way, Blocked blocked, Report report) {
