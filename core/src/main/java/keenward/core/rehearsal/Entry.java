@@ -80,7 +80,9 @@ final class Entry {
     int first = draft.value(PartitionRegister.ENTRY_ZONE, partition) - 1;
     close(draft, partition);
     draft.enter(Behaviour.ENTRY_ENDED, first, 0);
-    Alarms.raise(draft, first);
+    if (!Zones.isLeftOut(draft, first)) {
+      Alarms.raise(draft, first);
+    }
     draft.leave();
     long near = draft.tables.onTheWay(partition);
     for (int zone = 0; zone < draft.tables.zones(); zone++) {

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
+import keenward.core.plan.ZoneResponse;
 
 /**
  * What must hold whatever happens. It watches from outside: it sees outputs and the public face of a state, and keeps its own
@@ -15,7 +16,7 @@ final class Promises {
 
   private final SystemModel model;
   private final Map<Integer, Set<Integer>> reported = new HashMap<>();
-  private final Set<Integer> again = new HashSet<>();
+  private final Map<Integer, Integer> again = new HashMap<>();
   private final Set<Integer> closed = new HashSet<>();
   private Tone tone = Tone.SILENT;
   private int burglaryTenths;
@@ -47,8 +48,41 @@ final class Promises {
       }
     }
     checkCommonArea(state);
+    if (!before.isSuspended()) {
+      checkDisarming(input, state);
+      checkTwentyFourHour(input, before, state);
+    }
     if (input instanceof Input.Advance) {
       assertThat(stillOpen(before)).as("time opens nothing").containsAll(stillOpen(state));
+    }
+  }
+
+  /** Somebody who may disarm everything, at no keypad that could be locked, disarms and silences everything. */
+  private void checkDisarming(Input input, State state) {
+    boolean everything =
+        input instanceof Input.Disarm(int user, int keypad, int partition)
+            && keypad == SystemModel.NONE
+            && partition == SystemModel.NONE
+            && user >= 0
+            && model.users().get(user).mayDisarm().containsAll(Set.of(0, 1));
+    if (everything) {
+      assertThat(state.tone()).as("disarming silences").isEqualTo(Tone.SILENT);
+      for (int each = 0; each < model.partitions().size(); each++) {
+        assertThat(state.mode(each)).as("disarming disarms").isEmpty();
+      }
+    }
+  }
+
+  /** A 24-hour zone alarms in every mode, unless somebody left it out. */
+  private void checkTwentyFourHour(Input input, State before, State state) {
+    if (input instanceof Input.ZoneOpened(int zone)
+        && zone < model.zones().size()
+        && model.zones().get(zone).response() == ZoneResponse.TWENTY_FOUR_HOUR
+        && !before.isOpen(zone)
+        && !state.isLeftOut(zone)) {
+      assertThat(state.isReported(zone) || state.isReportPending(zone))
+          .as("24-hour zone alarms")
+          .isTrue();
     }
   }
 
@@ -141,7 +175,7 @@ final class Promises {
       Set<Integer> book = reported.computeIfAbsent(code, ignored -> new HashSet<>());
       if (signal.qualifier() == 1) {
         boolean right =
-            book.add(signal.zone()) || isFree(code, signal.zone()) || again.remove(signal.zone());
+            book.add(signal.zone()) || isFree(code, signal.zone()) || mayAlarmAnew(signal.zone());
         assertThat(right).as("%s reported twice", signal).isTrue();
       } else {
         assertThat(book.remove(signal.zone())).as("%s restored unreported", signal).isTrue();
@@ -153,9 +187,13 @@ final class Promises {
   private void newPeriod(int partition) {
     for (int zone = 0; zone < model.zones().size(); zone++) {
       if (model.zones().get(zone).partition() == partition) {
-        again.add(zone);
+        again.merge(zone, 1, Integer::sum);
       }
     }
+  }
+
+  private boolean mayAlarmAnew(int zone) {
+    return again.merge(zone, -1, Integer::sum) >= 0;
   }
 
   /** An alarm of a zone that reports no restore comes without one in between; a bypass has several reasons. */

@@ -23,6 +23,7 @@ class TimelineTest {
         "04-exit-error",
         "07-follower-waits",
         "20-fire-over-burglary",
+        "25-chime",
         "26-swinger",
         "28-cancel",
         "37-through-the-hall",
