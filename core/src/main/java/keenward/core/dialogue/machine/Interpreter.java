@@ -55,7 +55,8 @@ public final class Interpreter {
         true,
         "",
         false,
-        Optional.empty());
+        Optional.empty(),
+        "");
   }
 
   /** What an input does in a state. */
@@ -197,6 +198,15 @@ public final class Interpreter {
       working = working.with(slot, state.working().get(slot));
     }
     return state.withMemories(working, working, state.clocks());
+  }
+
+  /**
+   * States that together stand for {@code state} and tell apart which other record is the first to
+   * hold a transmission, so that hearing it can be followed in each: one where none does, unless one
+   * certainly does, and one for each record that may.
+   */
+  public List<State> holders(State state, Input.TransmitterHeard heard) {
+    return Hearing.holders(this, rules, state, heard);
   }
 
   /**

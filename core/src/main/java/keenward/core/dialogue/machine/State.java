@@ -22,6 +22,7 @@ public final class State {
   private final String keypad;
   private final boolean locked;
   private final Optional<Departure> left;
+  private final String onlyCertainHolders;
   private final int hash;
 
   State(
@@ -37,7 +38,9 @@ public final class State {
       boolean powered,
       String keypad,
       boolean locked,
-      Optional<Departure> left) {
+      Optional<Departure> left,
+      String onlyCertainHolders) {
+    this.onlyCertainHolders = onlyCertainHolders;
     this.screen = screen;
     this.typing = typing;
     this.records = records.clone();
@@ -145,7 +148,27 @@ public final class State {
         powered,
         keypad,
         locked,
-        left);
+        left,
+        "");
+  }
+
+  /** The same state where a transmission is held only by the records that certainly hold it. */
+  State withOnlyCertainHolders(String transmission) {
+    return new State(
+        screen,
+        typing,
+        records,
+        location,
+        other,
+        aside,
+        working,
+        committed,
+        clocks,
+        powered,
+        keypad,
+        locked,
+        left,
+        transmission);
   }
 
   /** Whether the states differ in nothing but memories and clocks. */
@@ -160,6 +183,14 @@ public final class State {
         && keypad.equals(state.keypad)
         && locked == state.locked
         && left.equals(state.left);
+  }
+
+  /**
+   * The transmission that no record is taken to hold which may hold it without being known to; or
+   * empty.
+   */
+  String onlyCertainHolders() {
+    return onlyCertainHolders;
   }
 
   @Override
@@ -180,6 +211,7 @@ public final class State {
         && keypad.equals(state.keypad)
         && locked == state.locked
         && left.equals(state.left)
+        && onlyCertainHolders.equals(state.onlyCertainHolders)
         && working.equals(state.working)
         && committed.equals(state.committed);
   }

@@ -42,6 +42,7 @@ final class Turn {
   String keypad;
   private boolean locked;
   private Optional<Departure> left;
+  private String onlyCertainHolders;
   private Optional<Departure> leftNow = Optional.empty();
   private Optional<Refusal> refusal = Optional.empty();
   private final List<Stored> stored = new ArrayList<>();
@@ -68,6 +69,7 @@ final class Turn {
     this.keypad = state.keypad();
     this.locked = state.locked();
     this.left = state.left();
+    this.onlyCertainHolders = state.onlyCertainHolders();
   }
 
   State state() {
@@ -84,7 +86,13 @@ final class Turn {
         powered,
         keypad,
         locked,
-        left);
+        left,
+        onlyCertainHolders);
+  }
+
+  /** Whether a transmission is held only by the records that certainly hold it. */
+  boolean onlyCertainHolders(String transmission) {
+    return onlyCertainHolders.equals(transmission);
   }
 
   List<Stored> stored() {
@@ -180,6 +188,7 @@ final class Turn {
     List<Effect> consequences = slot.field().onChange();
     boolean changes = consequences.isEmpty() || !holds(slot, value);
     stored.add(new Stored(slot, value(slot), value, sideEffect));
+    onlyCertainHolders = "";
     working = working.with(slot, value);
     if (rules.description.manners().keepsAtOnce()) {
       committed = committed.with(slot, value);

@@ -167,8 +167,14 @@ public sealed interface Instruction {
    * Stop here: what was found rules out what was planned. Nothing more of the order holds.
    *
    * @param why what was found, and what to do about it
+   * @param leave what to press to leave safely
    */
-  record Halt(int number, String screen, Display now, String why) implements Instruction {}
+  record Halt(int number, String screen, Display now, String why, List<Act> leave)
+      implements Instruction {
+    public Halt {
+      leave = List.copyOf(leave);
+    }
+  }
 
   /** All steps of these instructions, those within branches included, in order of their number. */
   static List<Step> steps(List<Instruction> instructions) {

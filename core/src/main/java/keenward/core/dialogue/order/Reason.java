@@ -33,6 +33,8 @@ public record Reason(Kind kind, Optional<Slot> slot, String what, String remedy)
     NOT_SHOWN,
     /** The value is not known and not shown; it may be overwritten only with consent. */
     CONSENT_NEEDED,
+    /** Another record has, or is planned to have, the same input of the same transmitter. */
+    TRANSMITTER_KNOWN,
     /** The search was given up. */
     TOO_LARGE,
     /** The replay refuted what the search found. */

@@ -8,11 +8,11 @@ import keenward.core.dialogue.machine.Memory;
 import keenward.core.dialogue.machine.MemoryLayout;
 
 /** Judges a condition over a memory alone, without a dialogue going on. */
-final class MemoryCondition {
+public final class MemoryCondition {
   private MemoryCondition() {}
 
   /** Whether the condition may hold for a record; conditions on anything but fields may. */
-  static boolean mayHold(Condition condition, MemoryLayout layout, Memory memory, int record) {
+  public static boolean mayHold(Condition condition, MemoryLayout layout, Memory memory, int record) {
     return possible(condition, layout, memory, record, true);
   }
 
