@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import keenward.core.plan.PanelSettings;
 import keenward.files.QuotedText;
 import keenward.files.shape.Fields;
+import keenward.files.shape.NameList;
 import keenward.files.shape.NearestWord;
 import keenward.files.yaml.Span;
 
@@ -52,10 +53,7 @@ final class ZoneFaults {
       draft.fault(
           draft.key("zones", Integer.toString(number)),
           "zone " + number + " has no partition, and the plan has several",
-          "one of "
-              + partitions.keySet().stream()
-                  .map(QuotedText::visible)
-                  .collect(Collectors.joining(", ")),
+          "one of " + NameList.of(partitions.keySet()),
           "add the partition");
     }
   }

@@ -37,6 +37,11 @@ public final class ReadContext {
     meaning.add(place, what, expected, remedy);
   }
 
+  /** Whether further faults of meaning are only counted. */
+  boolean isMeaningFull() {
+    return meaning.isFull();
+  }
+
   void reference(YamlScalar scalar, ReferenceShape<?> shape) {
     references.add(new PendingReference(scalar, shape));
   }

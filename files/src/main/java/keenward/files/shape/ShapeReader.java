@@ -1,23 +1,18 @@
 package keenward.files.shape;
 
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import keenward.files.QuotedText;
 import keenward.files.yaml.YamlDocument;
-import keenward.files.yaml.YamlEntry;
-import keenward.files.yaml.YamlMap;
-import keenward.files.yaml.YamlNode;
 import keenward.files.yaml.YamlPointer;
-import keenward.files.yaml.YamlRefused;
 
 /** Reads a whole document by its shape, and looks up every name that it refers to. */
 public final class ShapeReader {
 
-  private static final int MOST_NAMES_SHOWN = 30;
+  /** Beyond, looking for the nearest name would take long, and a hostile file asks for it many times. */
+  private static final int MOST_NAMES_COMPARED = 2000;
 
   private ShapeReader() {}
 
@@ -28,47 +23,38 @@ public final class ShapeReader {
   public static <T> Result<T> read(YamlDocument document, Shape<T> shape) {
     ReadContext context = new ReadContext(document.file());
     Optional<T> value = shape.read(document.root(), context);
-    context.references().forEach(reference -> resolve(document, reference, context));
+    Declarations declarations = new Declarations(document);
+    context.references().forEach(reference -> resolve(declarations, reference, context));
     return new Result<>(value, context);
   }
 
   private static void resolve(
-      YamlDocument document, ReadContext.PendingReference reference, ReadContext context) {
+      Declarations declarations, ReadContext.PendingReference reference, ReadContext context) {
     ReferenceShape<?> shape = reference.shape();
     String name = reference.scalar().text();
-    if (shape.words().contains(name)) {
+    Declarations.Names declared = declarations.of(shape.declaredAt());
+    if (shape.words().contains(name) || declared.names().contains(name) || !declared.isSure()) {
       return;
     }
-    Set<String> declared = new LinkedHashSet<>();
-    boolean sure = true;
-    for (String pattern : shape.declaredAt()) {
-      sure &= collect(List.of(document.root()), YamlPointer.names(pattern), declared);
-    }
-    if (declared.contains(name) || !sure) {
+    if (context.isMeaningFull()) {
+      context.meaning(reference.scalar().span(), "not declared", "", "");
       return;
     }
-    Set<String> candidates = new LinkedHashSet<>(declared);
-    candidates.addAll(shape.words());
+    List<String> candidates =
+        Stream.concat(
+                declared.names().stream().limit(MOST_NAMES_COMPARED), shape.words().stream())
+            .distinct()
+            .toList();
     context.meaning(
         reference.scalar().span(),
         QuotedText.of(name) + " is not " + shape.label() + " of this file",
-        expected(candidates),
+        candidates.isEmpty()
+            ? "a name that the file declares; it declares none"
+            : "one of " + NameList.of(candidates),
         remedy(name, shape, candidates));
   }
 
-  private static String expected(Set<String> candidates) {
-    if (candidates.isEmpty()) {
-      return "a name that the file declares; it declares none";
-    }
-    String names =
-        candidates.stream()
-            .limit(MOST_NAMES_SHOWN)
-            .map(QuotedText::visible)
-            .collect(Collectors.joining(", "));
-    return "one of " + names + (candidates.size() > MOST_NAMES_SHOWN ? ", ..." : "");
-  }
-
-  private static String remedy(String name, ReferenceShape<?> shape, Set<String> candidates) {
+  private static String remedy(String name, ReferenceShape<?> shape, List<String> candidates) {
     String question = NearestWord.question(name, candidates);
     return question.isEmpty()
         ? "declare it under " + sections(shape) + ", or write a name that is there"
@@ -80,33 +66,5 @@ public final class ShapeReader {
         .map(path -> YamlPointer.names(path).stream().filter(step -> !step.equals("*")).toList())
         .map(List::getLast)
         .collect(Collectors.joining(" or "));
-  }
-
-  /** Adds the names at a pattern; false when a part of the way is broken, so that names may be missing. */
-  private static boolean collect(
-      List<YamlNode> parents, List<String> pattern, Set<String> names) {
-    List<YamlNode> level = parents;
-    boolean sure = true;
-    for (int i = 0; i < pattern.size(); i++) {
-      String step = pattern.get(i);
-      boolean last = i == pattern.size() - 1;
-      List<YamlNode> next = new ArrayList<>();
-      for (YamlNode parent : level) {
-        if (parent instanceof YamlMap map) {
-          for (YamlEntry entry : map.entries()) {
-            if (step.equals("*") || step.equals(entry.name())) {
-              next.add(entry.value());
-              if (last) {
-                names.add(entry.name());
-              }
-            }
-          }
-        } else {
-          sure &= !(parent instanceof YamlRefused) && parent.span().start() == parent.span().end();
-        }
-      }
-      level = next;
-    }
-    return sure;
   }
 }

@@ -39,6 +39,11 @@ public final class ProblemList {
     return problems.isEmpty();
   }
 
+  /** Whether further problems are only counted, so that nobody has to word them. */
+  public boolean isFull() {
+    return problems.size() == MOST;
+  }
+
   /** How many were added, listed or not. */
   public int size() {
     return problems.size() + more;

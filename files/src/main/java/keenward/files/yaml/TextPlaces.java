@@ -5,17 +5,20 @@ import java.util.Arrays;
 /** Lines and columns of a text; CR, LF and CR LF each end a line. */
 final class TextPlaces {
 
-  private final String text;
   private final int[] lineStarts;
   private final boolean supplementary;
+
+  /** Only for a text with characters of two units, which would else be counted over and over. */
   private final int[] offsetOfCodePoint;
 
+  private final int[] codePointOfOffset;
+
   TextPlaces(String text) {
-    this.text = text;
     this.lineStarts = lineStarts(text);
     int codePoints = text.codePointCount(0, text.length());
     this.supplementary = codePoints != text.length();
     this.offsetOfCodePoint = supplementary ? offsets(text, codePoints) : new int[0];
+    this.codePointOfOffset = supplementary ? indices(text) : new int[0];
   }
 
   private static int[] lineStarts(String text) {
@@ -45,6 +48,17 @@ final class TextPlaces {
     return offsets;
   }
 
+  private static int[] indices(String text) {
+    int[] indices = new int[text.length() + 1];
+    int index = 0;
+    for (int offset = 0; offset < text.length(); offset++) {
+      indices[offset] = index;
+      index += Character.isHighSurrogate(text.charAt(offset)) ? 0 : 1;
+    }
+    indices[text.length()] = index;
+    return indices;
+  }
+
   /** The offset in UTF-16 units of the code point with that index. */
   int offset(int codePointIndex) {
     return supplementary ? offsetOfCodePoint[codePointIndex] : codePointIndex;
@@ -56,7 +70,9 @@ final class TextPlaces {
     int line = found >= 0 ? found : -found - 2;
     int lineStart = lineStarts[line];
     int column =
-        supplementary ? text.codePointCount(lineStart, start) + 1 : start - lineStart + 1;
+        supplementary
+            ? codePointOfOffset[start] - codePointOfOffset[lineStart] + 1
+            : start - lineStart + 1;
     return new Span(start, end, line + 1, column);
   }
 }

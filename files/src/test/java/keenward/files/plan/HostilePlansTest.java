@@ -32,6 +32,23 @@ class HostilePlansTest {
     }
   }
 
+  /** Forty thousand names that are declared nowhere, and as many that are. */
+  @Test
+  void manyWrongNamesAmongManyEndSoon() {
+    StringBuilder text = new StringBuilder("keenward: 1\nsite: x\nmonitoring: { keyholders: [");
+    for (int i = 0; i < 40_000; i++) {
+      text.append("Nobody ").append(i).append(", ");
+    }
+    text.append("] }\npeople:\n");
+    for (int i = 0; i < 40_000; i++) {
+      text.append("  Someone ").append(i).append(": {}\n");
+    }
+    text.append("zones: {}\n");
+    long start = System.nanoTime();
+    assertThat(read(0, text.toString().getBytes(UTF_8)).problems()).hasSize(201);
+    assertThat((System.nanoTime() - start) / 1_000_000_000L).as("seconds").isLessThan(60);
+  }
+
   @Test
   void randomBytesAreRefused() {
     for (long seed = 0; seed < READINGS; seed++) {

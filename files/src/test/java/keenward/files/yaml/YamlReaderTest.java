@@ -197,6 +197,7 @@ class YamlReaderTest {
             "a: {b: 1, b: 2}\n".repeat(10_000),
             "!".repeat(YamlLimits.BYTES),
             "&".repeat(YamlLimits.BYTES),
+            "[\uD83D\uDD14" + ",a".repeat(YamlLimits.BYTES / 2 - 4),
             "---\n".repeat(YamlLimits.BYTES / 4),
             "\uD83D\uDD14".repeat(YamlLimits.BYTES / 4));
     for (String text : bulk) {
