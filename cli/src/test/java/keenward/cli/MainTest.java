@@ -1,30 +1,143 @@
 package keenward.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
-import java.io.PrintWriter;
-import java.io.StringWriter;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 class MainTest {
 
+  private static final String FIVE_LINES =
+      """
+      keenward: 1
+      site: Hilltop Kiosk
+      zones:
+        1: { name: Kiosk door,   response: entry-exit, device: contact }
+        2: { name: Kiosk motion, response: follower,   device: motion }
+        3: { name: Till button,  response: hold-up }
+      """;
+
+  @TempDir Path folder;
+
   @Test
   void printsItsNameAndTheVersionThatTheBuildGaveIt() {
-    StringWriter printed = new StringWriter();
-
-    int exitCode = Main.commandLine().setOut(new PrintWriter(printed)).execute("--version");
-
-    assertThat(exitCode).isZero();
-    assertThat(printed.toString().strip()).matches("keenward \\d+\\.\\d+\\.\\d+");
+    assertThat(CommandLineRun.of("--version").out().strip()).matches("keenward \\d+\\.\\d+\\.\\d+");
   }
 
   @Test
   void endsWithTwoAndAnExplanationWhenItIsUsedWrongly() {
-    StringWriter printed = new StringWriter();
+    CommandLineRun run = CommandLineRun.of("--no-such-option");
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(run.err()).contains("--no-such-option");
+  }
 
-    int exitCode = Main.commandLine().setErr(new PrintWriter(printed)).execute("--no-such-option");
+  @Test
+  void findsJustTheTwoFaultsOfTheBakery() {
+    CommandLineRun run = CommandLineRun.of("check", CommandLineRun.BAKERY.toString());
+    assertThat(run.exitCode()).isEqualTo(1);
+    assertThat(run.out()).contains("2 errors", "holds 7 Ah", "Passage motion", "alarms at once");
+    assertThat(run.out().lines().filter(line -> line.startsWith("ERROR"))).hasSize(2);
+  }
 
-    assertThat(exitCode).isEqualTo(2);
-    assertThat(printed.toString()).contains("--no-such-option");
+  @Test
+  void findsTheEightMistakesOfTheBoathouseAtTheLinesThatAreMarked() throws IOException {
+    List<String> lines = Files.readAllLines(CommandLineRun.BOATHOUSE);
+    String out = CommandLineRun.of("check", CommandLineRun.BOATHOUSE.toString()).out();
+    int marked = 0;
+    for (int number = 1; number <= lines.size(); number++) {
+      if (lines.get(number - 1).matches(".*# mistake \\d:.*")) {
+        marked++;
+        assertThat(out).as(lines.get(number - 1)).containsPattern("\\.yaml:" + number + ":");
+      }
+    }
+    assertThat(marked).isEqualTo(8);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"check", "power", "rehearse", "testplan", "order", "plan show"})
+  void runsEveryStageOnAPlanOfFiveLines(String command) throws IOException {
+    Path site = Files.writeString(folder.resolve("kiosk.site.yaml"), FIVE_LINES);
+    String[] words = (command + " " + site).split(" ", -1);
+    CommandLineRun run = CommandLineRun.of(words);
+    assertThat(run.err()).isEmpty();
+    assertThat(run.exitCode()).isLessThan(2);
+    assertThat(run.out()).contains(command.equals("power") ? "not assessed" : "Kiosk");
+  }
+
+  @Test
+  void callsAnEntrySheetUnprovedAndNeverAnOrder() throws IOException {
+    Path site = Files.writeString(folder.resolve("kiosk.site.yaml"), FIVE_LINES);
+    CommandLineRun run = CommandLineRun.of("order", site.toString());
+    assertThat(run.out()).contains("UNPROVED", "panel: { description: ... }").doesNotContain("Work order", "proof ");
+  }
+
+  @Test
+  void saysEveryFaultOfAFileWithItsPlaceAndPrintsNoResult() throws IOException {
+    Path site =
+        Files.writeString(
+            folder.resolve("kiosk.site.yaml"),
+            FIVE_LINES.replace("follower", "folower").replace("hold-up }", "hold-up, partition: Attic }"));
+    CommandLineRun run = CommandLineRun.of("check", site.toString());
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err()).contains("kiosk.site.yaml:5:", "follower", "kiosk.site.yaml:6:", "Attic");
+  }
+
+  @Test
+  void doesNotShowAStackTraceForAFileThatIsMissingOrAFolder() {
+    for (String site : List.of(folder.toString(), folder.resolve("none.yaml").toString())) {
+      CommandLineRun run = CommandLineRun.of("check", site);
+      assertThat(run.exitCode()).isEqualTo(2);
+      assertThat(run.err()).contains(":1:1: ").doesNotContain("Exception", "\tat ");
+    }
+  }
+
+  @Test
+  void printsJsonThatAProgramCanRead() {
+    JsonNode json =
+        JsonMapper.shared()
+            .readTree(
+                CommandLineRun.of("power", "--format", "json", CommandLineRun.BAKERY.toString()).out());
+    // The same sum by hand: (0.41 A x 24 h + 1.297 A x 4/60 h) x 1.119 x 1.25; NFPA 72 household duty.
+    double needed =
+        json.at("/supplies/0/lines").valueStream()
+            .filter(line -> line.get("name").asString().equals("Capacity needed"))
+            .findFirst()
+            .orElseThrow()
+            .get("value")
+            .asDouble();
+    assertThat(needed).isEqualTo((0.41 * 24 + 1.297 * 4 / 60) * 1.119 * 1.25, within(0.02));
+  }
+
+  @Test
+  void refusesAPanelThatNobodyDescribed() {
+    CommandLineRun run =
+        CommandLineRun.of("order", CommandLineRun.BAKERY.toString(), "--panel", "Nonesuch 9");
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(run.err()).contains("Nonesuch 9", "Marram 32");
+  }
+
+  @Test
+  void runsAScriptAndSaysWhatWasNotAsExpected() throws IOException {
+    Path script =
+        Files.writeString(
+            folder.resolve("morning.txt"),
+            """
+            14:30:00 arm away by Ines at "Passage keypad"
+            """);
+    CommandLineRun run =
+        CommandLineRun.of("rehearse", CommandLineRun.BAKERY.toString(), script.toString());
+    assertThat(run.err()).isEmpty();
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out()).contains("14:31:00", "armed");
   }
 }

@@ -1,0 +1,256 @@
+package keenward.cli.json;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import keenward.core.dialogue.order.OrderSheet;
+import keenward.core.electrical.Explained;
+import keenward.core.electrical.PowerAssessment;
+import keenward.core.electrical.PowerBudget;
+import keenward.core.plan.MissingFact;
+import keenward.core.proof.ExpectedSignal;
+import keenward.core.proof.TestPlan;
+import keenward.core.proof.TestStep;
+import keenward.core.rules.CheckResult;
+import keenward.core.rules.Finding;
+import keenward.usecases.job.SiteJob;
+import keenward.usecases.order.KeyIn;
+import keenward.usecases.rehearse.SiteRehearsal;
+import keenward.usecases.site.SiteFile;
+import tools.jackson.databind.SerializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Results as JSON. Keys are camel case, units stand in the key, places are {@code FILE:LINE:COLUMN}. */
+public final class Json {
+
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
+
+  private Json() {}
+
+  /** Findings. */
+  public static String check(SiteFile site, CheckResult result) {
+    Map<String, Object> json = head(site);
+    json.putAll(checkMap(site, result));
+    return text(json);
+  }
+
+  /** Sums. */
+  public static String power(SiteFile site, PowerAssessment power) {
+    Map<String, Object> json = head(site);
+    json.putAll(powerMap(power));
+    return text(json);
+  }
+
+  /** Order or entry sheet. */
+  public static String keyIn(SiteFile site, KeyIn keyIn) {
+    Map<String, Object> json = head(site);
+    json.putAll(keyInMap(keyIn));
+    return text(json);
+  }
+
+  /** Timelines. */
+  public static String rehearsal(SiteFile site, SiteRehearsal rehearsal) {
+    Map<String, Object> json = head(site);
+    json.putAll(rehearsalMap(rehearsal));
+    return text(json);
+  }
+
+  /** Test plan. */
+  public static String testPlan(SiteFile site, TestPlan plan) {
+    Map<String, Object> json = head(site);
+    json.putAll(testPlanMap(plan));
+    return text(json);
+  }
+
+  /** A whole job. */
+  public static String job(SiteJob job) {
+    Map<String, Object> json = head(job.site());
+    json.put("asOf", job.asOf().toString());
+    json.put("check", checkMap(job.site(), job.check()));
+    json.put("power", powerMap(job.power()));
+    json.put("keyIn", keyInMap(job.keyIn()));
+    json.put("rehearsal", rehearsalMap(job.rehearsal()));
+    json.put("testPlan", testPlanMap(job.testPlan()));
+    return text(json);
+  }
+
+  /** Any value, such as a list of maps. */
+  public static String text(Object value) {
+    return MAPPER.writeValueAsString(value) + "\n";
+  }
+
+  private static Map<String, Object> head(SiteFile site) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("site", site.plan().site().name());
+    json.put("file", site.path().toString());
+    json.put("planSha256", site.sha256());
+    return json;
+  }
+
+  private static Map<String, Object> checkMap(SiteFile site, CheckResult result) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put(
+        "findings", result.findings().stream().map(finding -> finding(site, finding)).toList());
+    json.put(
+        "notAssessed",
+        result.notAssessed().stream()
+            .map(
+                open ->
+                    map(
+                        "code", open.code(),
+                        "place", site.positions().of(open.place()).toString(),
+                        "why", open.why(),
+                        "lineToAdd", open.lineToAdd()))
+            .toList());
+    json.put("passed", result.passed().stream().map(outcome -> outcome.code()).toList());
+    return json;
+  }
+
+  private static Map<String, Object> finding(SiteFile site, Finding finding) {
+    return map(
+        "code", finding.code(),
+        "severity", finding.severity().word(),
+        "place", site.positions().of(finding.place()).toString(),
+        "path", finding.place().pointer(),
+        "what", finding.what(),
+        "remedy", finding.remedy());
+  }
+
+  private static Map<String, Object> powerMap(PowerAssessment power) {
+    return map(
+        "supplies", power.supplies().stream().map(Json::budget).toList(),
+        "cableRuns",
+            power.cableRuns().stream()
+                .map(
+                    run ->
+                        map(
+                            "device", run.device().name(),
+                            "cables", run.cables(),
+                            "volts", run.volts().value()))
+                .toList(),
+        "notAssessed", missing(power.notAssessed()));
+  }
+
+  private static Map<String, Object> budget(PowerBudget budget) {
+    return map(
+        "supply", budget.supply().name(),
+        "lines", budget.lines().stream().map(Json::explained).toList(),
+        "nextSize", budget.choice().map(choice -> choice.words()).orElse(""),
+        "notAssessed", missing(budget.notAssessed()));
+  }
+
+  private static Map<String, Object> explained(Explained line) {
+    return map(
+        "name", line.name(),
+        "working", line.working(),
+        "value", line.value(),
+        "unit", line.unit(),
+        "certainty", line.certainty().words().strip(),
+        "source", line.source());
+  }
+
+  private static List<Map<String, Object>> missing(List<MissingFact> facts) {
+    return facts.stream()
+        .map(open -> map("why", open.why(), "lineToAdd", open.lineToAdd()))
+        .toList();
+  }
+
+  private static Map<String, Object> keyInMap(KeyIn keyIn) {
+    return switch (keyIn) {
+      case KeyIn.Ordered ordered ->
+          map(
+              "kind", "order",
+              "panel", ordered.order().panel(),
+              "keypad", ordered.keypad(),
+              "proved", ordered.proof().proved(),
+              "hash", ordered.hash(),
+              "keys", ordered.order().effort().keys(),
+              "cannotExpress",
+                  ordered.planned().cannotExpress().stream()
+                      .map(open -> map("path", open.place().pointer(), "what", open.what()))
+                      .toList(),
+              "groups", OrderSheet.of(ordered.order()).parts().stream().map(Json::part).toList());
+      case KeyIn.Refused refused ->
+          map(
+              "kind", "refused",
+              "reasons",
+                  refused.reasons().stream()
+                      .map(reason -> map("what", reason.what(), "remedy", reason.remedy()))
+                      .toList());
+      case KeyIn.ByHand byHand ->
+          map(
+              "kind", "entrySheet",
+              "proved", false,
+              "why", byHand.why(),
+              "remedy", byHand.remedy(),
+              "parts", byHand.sheet().parts());
+    };
+  }
+
+  private static Map<String, Object> part(OrderSheet.Part part) {
+    return map(
+        "title", part.title(),
+        "canStopAfter", part.stop().isPresent(),
+        "steps", part.lines());
+  }
+
+  private static Map<String, Object> rehearsalMap(SiteRehearsal rehearsal) {
+    return map(
+        "scenarios",
+        rehearsal.scenarios().stream()
+            .map(
+                scenario ->
+                    map(
+                        "name", scenario.name(),
+                        "reason", scenario.reason(),
+                        "rows",
+                            scenario.result().timeline().rows().stream()
+                                .map(
+                                    row ->
+                                        map(
+                                            "clock", row.clock(),
+                                            "tenths", row.atTenths(),
+                                            "kind", row.kind().word(),
+                                            "what", row.what(),
+                                            "because", row.reason()))
+                                .toList(),
+                        "unmet",
+                            scenario.result().unmet().stream()
+                                .map(
+                                    unmet ->
+                                        map(
+                                            "line", unmet.line(),
+                                            "expected", unmet.expected(),
+                                            "found", unmet.found()))
+                                .toList()))
+            .toList());
+  }
+
+  private static Map<String, Object> testPlanMap(TestPlan plan) {
+    return map(
+        "steps", plan.steps().stream().map(Json::step).toList(),
+        "notAssessed", missing(plan.notAssessed()));
+  }
+
+  private static Map<String, Object> step(TestStep step) {
+    return map(
+        "number", step.number(),
+        "phase", step.phase().words(),
+        "subject", step.subject().label(),
+        "room", step.place().map(place -> place.room()).orElse(""),
+        "precondition", step.precondition(),
+        "action", step.action(),
+        "keypadShows", step.keypadShows(),
+        "signals", step.signals().stream().map(ExpectedSignal::text).toList(),
+        "cautions", step.cautions().stream().map(caution -> caution.text()).toList());
+  }
+
+  private static Map<String, Object> map(Object... keysAndValues) {
+    Map<String, Object> map = new LinkedHashMap<>();
+    for (int index = 0; index < keysAndValues.length; index += 2) {
+      map.put((String) keysAndValues[index], keysAndValues[index + 1]);
+    }
+    return map;
+  }
+}

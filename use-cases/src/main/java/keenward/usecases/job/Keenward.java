@@ -1,0 +1,84 @@
+package keenward.usecases.job;
+
+import keenward.core.building.Building;
+import keenward.core.electrical.PowerAssessment;
+import keenward.core.plan.Settings;
+import keenward.core.progress.Progress;
+import keenward.core.proof.TestPlan;
+import keenward.core.rules.CheckInput;
+import keenward.core.rules.CheckResult;
+import keenward.core.rules.catalogue.Checks;
+import keenward.usecases.order.KeyIn;
+import keenward.usecases.order.KeyInMaker;
+import keenward.usecases.panel.PanelFinder;
+import keenward.usecases.panel.PanelInUse;
+import keenward.usecases.rehearse.Rehearser;
+import keenward.usecases.site.BadInput;
+import keenward.usecases.site.SiteFile;
+
+/** What a person can ask for about a site, each stage on its own or all of them. Safe for use by several threads. */
+public final class Keenward {
+
+  private final PanelFinder panels;
+  private final String version;
+
+  /**
+   * The use cases.
+   *
+   * @param panels where panel descriptions are found
+   * @param version version of this program, which proof hashes cover
+   */
+  public Keenward(PanelFinder panels, String version) {
+    this.panels = panels;
+    this.version = version;
+  }
+
+  /** The panel of a site. */
+  public PanelInUse panel(SiteFile site, JobOptions options) throws BadInput {
+    return panels.find(site, options.panel());
+  }
+
+  /** Findings, and what could not be judged. */
+  public CheckResult check(SiteFile site, JobOptions options) throws BadInput {
+    return check(site, panel(site, options), options);
+  }
+
+  /** The order with its proof, or the entry sheet. */
+  public KeyIn keyIn(SiteFile site, JobOptions options, Progress progress) throws BadInput {
+    return keyIn(site, panel(site, options), options, progress);
+  }
+
+  /** Everything. */
+  public SiteJob job(SiteFile site, JobOptions options, Progress progress) throws BadInput {
+    PanelInUse panel = panel(site, options);
+    progress.check("checking the plan", 0, 0);
+    Building building = Building.of(site.plan());
+    return new SiteJob(
+        site,
+        options.asOf(),
+        panel,
+        Settings.of(site.plan(), panel.defaults()),
+        building,
+        check(site, panel, options),
+        PowerAssessment.of(site.plan()),
+        Rehearser.standard(site, panel, building, progress),
+        keyIn(site, panel, options, progress),
+        TestPlan.of(site.plan(), panel.defaults()),
+        version);
+  }
+
+  private static CheckResult check(SiteFile site, PanelInUse panel, JobOptions options) {
+    CheckInput input = CheckInput.of(site.plan()).asOf(options.asOf());
+    return Checks.run(
+        panel
+            .findDescription()
+            .map(description -> input.withPanel(description, panel.defaults()))
+            .orElse(input));
+  }
+
+  private KeyIn keyIn(SiteFile site, PanelInUse panel, JobOptions options, Progress progress)
+      throws BadInput {
+    return KeyInMaker.make(
+        site, panel, options.found(), options.keypad(), options.consents(), version, progress);
+  }
+}

@@ -1,0 +1,67 @@
+package keenward.usecases.job;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import keenward.core.progress.Progress;
+import keenward.drawing.floor.FloorOptions;
+import keenward.files.output.WholeFolder;
+import keenward.papers.Pack;
+import keenward.papers.Paper;
+import keenward.papers.PaperSize;
+import keenward.papers.PdfPack;
+import keenward.usecases.pictures.Pictures;
+
+/** Writes everything of a job into one folder, as a whole. */
+public final class ResultFolder {
+
+  private ResultFolder() {}
+
+  /**
+   * Writes the folder {@code parent/NAME-OF-THE-SITE}: the pack as PDF, each paper as HTML, the drawings as SVG.
+   *
+   * @param more further files by name, such as results as JSON
+   * @return the folder
+   * @throws IOException when something cannot be written; a former folder stands then
+   */
+  public static Path write(
+      SiteJob job, Path parent, PaperSize size, Map<String, String> more, Progress progress)
+      throws IOException {
+    progress.check("writing the papers", 0, 0);
+    Pack pack = PaperPack.compose(job);
+    return WholeFolder.replace(
+        parent, job.site().shortName(), folder -> fill(folder, job, pack, size, more, progress));
+  }
+
+  private static void fill(
+      Path folder,
+      SiteJob job,
+      Pack pack,
+      PaperSize size,
+      Map<String, String> more,
+      Progress progress)
+      throws IOException {
+    Path papers = Files.createDirectory(folder.resolve("papers"));
+    Files.writeString(papers.resolve("index.html"), pack.index());
+    for (Paper paper : pack.papers()) {
+      Files.writeString(papers.resolve(paper.name() + ".html"), paper.html());
+    }
+    progress.check("printing the pack", 0, 0);
+    try (OutputStream stream =
+        new BufferedOutputStream(Files.newOutputStream(folder.resolve("pack.pdf")))) {
+      PdfPack.write(pack, size, stream);
+    }
+    Map<String, String> floors = Pictures.floors(job, FloorOptions.paper());
+    int number = 1;
+    for (String svg : floors.values()) {
+      Files.writeString(folder.resolve("floor-" + number + ".svg"), svg);
+      number++;
+    }
+    for (Map.Entry<String, String> file : more.entrySet()) {
+      Files.writeString(folder.resolve(file.getKey()), file.getValue());
+    }
+  }
+}

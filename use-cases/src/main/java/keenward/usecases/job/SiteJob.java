@@ -1,0 +1,40 @@
+package keenward.usecases.job;
+
+import java.time.LocalDate;
+import keenward.core.building.Building;
+import keenward.core.electrical.PowerAssessment;
+import keenward.core.plan.Settings;
+import keenward.core.proof.TestPlan;
+import keenward.core.rules.CheckResult;
+import keenward.usecases.order.KeyIn;
+import keenward.usecases.panel.PanelInUse;
+import keenward.usecases.rehearse.SiteRehearsal;
+import keenward.usecases.site.SiteFile;
+
+/**
+ * Everything that is computed from one plan.
+ *
+ * @param site the plan and its file
+ * @param asOf the day on which ages were judged
+ * @param panel the panel as far as it is described
+ * @param settings settings in force
+ * @param building walls, openings, rooms
+ * @param check findings
+ * @param power sums of supplies, batteries and cables
+ * @param rehearsal scenarios worth seeing
+ * @param keyIn order with proof, or entry sheet
+ * @param testPlan what to test
+ * @param version version of the program that computed it
+ */
+public record SiteJob(
+    SiteFile site,
+    LocalDate asOf,
+    PanelInUse panel,
+    Settings settings,
+    Building building,
+    CheckResult check,
+    PowerAssessment power,
+    SiteRehearsal rehearsal,
+    KeyIn keyIn,
+    TestPlan testPlan,
+    String version) {}

@@ -1,0 +1,120 @@
+package keenward.usecases.pictures;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import keenward.core.electrical.BatteryNeed;
+import keenward.core.electrical.Certainty;
+import keenward.core.electrical.Explained;
+import keenward.core.electrical.PowerAssessment;
+import keenward.core.electrical.PowerBudget;
+import keenward.core.quantities.Current;
+import keenward.core.rehearsal.scenario.Row;
+import keenward.core.rehearsal.scenario.RowKind;
+import keenward.core.rehearsal.scenario.Timeline;
+import keenward.core.rules.Finding;
+import keenward.drawing.floor.FloorDrawing;
+import keenward.drawing.floor.FloorMark;
+import keenward.drawing.floor.FloorOptions;
+import keenward.drawing.load.LoadDrawing;
+import keenward.drawing.load.LoadOptions;
+import keenward.drawing.load.SupplyLoad;
+import keenward.drawing.timeline.TimelineDrawing;
+import keenward.drawing.timeline.TimelineOptions;
+import keenward.drawing.timeline.TimelineRow;
+import keenward.usecases.job.SiteJob;
+
+/** Draws what a job found. */
+public final class Pictures {
+
+  private static final double TENTHS_PER_SECOND = 10;
+
+  private Pictures() {}
+
+  /** One drawing a floor, by the floor's name; empty when the plan has no drawing. */
+  public static Map<String, String> floors(SiteJob job, FloorOptions options) {
+    Map<String, String> drawings = new LinkedHashMap<>();
+    for (String floor : FloorDrawing.floors(job.building())) {
+      FloorDrawing.svg(
+              job.site().plan(),
+              job.building(),
+              floor,
+              options.idPrefix("floor" + drawings.size() + "-"))
+          .ifPresent(svg -> drawings.put(floor, svg));
+    }
+    return drawings;
+  }
+
+  /** The findings as flags, numbered from 1 in their order. */
+  public static List<FloorMark> flags(SiteJob job) {
+    List<FloorMark> flags = new ArrayList<>();
+    for (Finding finding : job.check().findings()) {
+      flags.add(
+          new FloorMark(
+              Integer.toString(flags.size() + 1), finding.severity(), finding.involved()));
+    }
+    return flags;
+  }
+
+  /** A timeline, its clock counted from the first row. */
+  public static String timeline(Timeline timeline, TimelineOptions options) {
+    return TimelineDrawing.svg(rows(timeline), options);
+  }
+
+  /** The rows of a timeline for a drawing, in seconds from the first row. */
+  public static List<TimelineRow> rows(Timeline timeline) {
+    List<TimelineRow> rows = new ArrayList<>();
+    if (!timeline.rows().isEmpty()) {
+      int start = timeline.rows().getFirst().atTenths();
+      for (Row row : timeline.rows()) {
+        rows.add(
+            TimelineRow.mark(
+                    (row.atTenths() - start) / TENTHS_PER_SECOND,
+                    lane(row.kind()),
+                    row.what(),
+                    kind(row.kind()))
+                .because(row.reason()));
+      }
+    }
+    return rows;
+  }
+
+  /** Loads and batteries of every supply. */
+  public static String loads(PowerAssessment power, LoadOptions options) {
+    return LoadDrawing.svg(power.supplies().stream().map(Pictures::load).toList(), options);
+  }
+
+  private static SupplyLoad load(PowerBudget budget) {
+    return new SupplyLoad(
+        budget.supply().name(),
+        budget.standby().value(),
+        budget.alarm().value(),
+        budget.supply().rating().find().map(Current::milliamps),
+        budget.strictest().map(BatteryNeed::needed).map(Explained::value),
+        budget.fitted().map(Explained::value),
+        budget.margin().map(margin -> margin.value() >= 0),
+        budget.standby().certainty() != Certainty.KNOWN
+            || budget.alarm().certainty() != Certainty.KNOWN);
+  }
+
+  private static String lane(RowKind kind) {
+    return switch (kind) {
+      case INPUT -> "people and zones";
+      case DISPLAY, KEYPAD_TONE -> "keypads";
+      case SOUNDER, STROBE -> "sounders";
+      case SIGNAL -> "centre";
+      case LOG, NO_EFFECT -> "panel";
+    };
+  }
+
+  private static TimelineRow.Kind kind(RowKind kind) {
+    return switch (kind) {
+      case INPUT -> TimelineRow.Kind.ACTION;
+      case DISPLAY, LOG, NO_EFFECT -> TimelineRow.Kind.CHANGE;
+      case KEYPAD_TONE -> TimelineRow.Kind.WARNING;
+      case SOUNDER, STROBE -> TimelineRow.Kind.ALARM;
+      case SIGNAL -> TimelineRow.Kind.SIGNAL;
+    };
+  }
+}

@@ -1,0 +1,5 @@
+/** Reading site plans from files. */
+@NullMarked
+package keenward.usecases.site;
+
+import org.jspecify.annotations.NullMarked;

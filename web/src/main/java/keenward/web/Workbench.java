@@ -1,0 +1,199 @@
+package keenward.web;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import keenward.drawing.svg.Palette;
+import keenward.usecases.job.Keenward;
+import keenward.usecases.job.SiteJob;
+import keenward.usecases.rehearse.RehearsedScenario;
+
+/** The local web pages, from start to stop. */
+public final class Workbench implements AutoCloseable {
+
+  private static final String STYLE = style();
+  private static final String LOOPBACK = "127.0.0.1";
+
+  private final TemplateEngine templates =
+      TemplateEngine.createPrecompiled(null, ContentType.Html, null, "keenward.web.generated");
+  private final Doorkeeper doorkeeper = new Doorkeeper();
+  private final Bench bench;
+  private final Javalin server;
+
+  private Workbench(List<Path> sites, Keenward keenward, Clock clock, int port) {
+    bench = new Bench(sites, keenward, clock);
+    server = Javalin.create(config -> configure(config)).start(LOOPBACK, port);
+  }
+
+  /**
+   * Serves the pages on this machine only.
+   *
+   * @param sites the site plans
+   * @param keenward the use cases
+   * @param clock where today comes from
+   * @param port the port; 0 takes a free one
+   */
+  public static Workbench start(List<Path> sites, Keenward keenward, Clock clock, int port) {
+    return new Workbench(List.copyOf(sites), keenward, clock, port);
+  }
+
+  /** The address to open, with the key to this start. */
+  public String address() {
+    return "http://" + LOOPBACK + ":" + server.port() + doorkeeper.firstPath();
+  }
+
+  /** Stops serving; requests under way are finished. */
+  @Override
+  public void close() {
+    server.stop();
+  }
+
+  private void configure(JavalinConfig config) {
+    config.concurrency.useVirtualThreads = true;
+    config.startup.showJavalinBanner = false;
+    config.startup.showOldJavalinVersionWarning = false;
+    config.startup.startupWatcherEnabled = false;
+    config.routes.before(doorkeeper::receive);
+    config.routes.get(
+        "/",
+        request ->
+            show(
+                request,
+                200,
+                "start",
+                Map.of("cards", bench.all().stream().map(Card::of).toList())));
+    config.routes.get(
+        "/assets/style.css",
+        request ->
+            request
+                .contentType("text/css; charset=utf-8")
+                .result(STYLE));
+    config.routes.get(
+        "/assets/light.js",
+        request ->
+            request
+                .contentType("text/javascript; charset=utf-8")
+                .result(asset("light.js")));
+    for (Stage stage : Stage.values()) {
+      config.routes.get(
+          "/sites/{site}/" + stage.address(), request -> stage(request, stage));
+    }
+    config.routes.get("/sites/{site}/papers/{paper}", this::paper);
+    config.routes.error(404, this::missing);
+    config.routes.exception(Exception.class, (failure, request) -> fault(request));
+  }
+
+  private void stage(Context request, Stage stage) {
+    Optional<Bench.Standing> found = bench.find(request.pathParam("site"));
+    if (found.isEmpty()) {
+      missing(request);
+      return;
+    }
+    Bench.Standing standing = found.get();
+    if (standing.find().isEmpty()) {
+      show(request, 200, "broken", Map.of("card", Card.of(standing)));
+      return;
+    }
+    SiteJob job = standing.find().get();
+    Map<String, Object> values = new HashMap<>();
+    values.put("page", new StagePage(standing.name(), job, stage));
+    switch (stage) {
+      case REHEARSAL -> {
+        List<RehearsedScenario> scenarios = job.rehearsal().scenarios();
+        int chosen = chosen(request, scenarios.size());
+        values.put("chosen", chosen);
+        values.put("scenario", scenarios.get(chosen));
+      }
+      case PAPERS -> values.put("papers", PaperFile.list(job));
+      case PLAN, FINDINGS, POWER, ORDER, TESTS -> {
+        // The page itself holds all that these show.
+      }
+    }
+    show(request, 200, stage.address(), values);
+  }
+
+  /** The scenario asked for; the first one when the number is none of theirs. */
+  private static int chosen(Context request, int count) {
+    String asked = request.queryParam("scenario");
+    if (asked == null || !asked.matches("[0-9]{1,4}")) {
+      return 0;
+    }
+    int number = Integer.parseInt(asked);
+    return number < count ? number : 0;
+  }
+
+  private void paper(Context request) throws IOException {
+    Optional<SiteJob> job = bench.find(request.pathParam("site")).flatMap(Bench.Standing::find);
+    Optional<PaperFile> paper =
+        job.isEmpty()
+            ? Optional.empty()
+            : PaperFile.find(job.get(), request.pathParam("paper"));
+    if (paper.isEmpty()) {
+      missing(request);
+      return;
+    }
+    // A paper carries its own styles and no script, and stands on its own.
+    request.header(
+        "Content-Security-Policy",
+        "default-src 'none'; style-src 'unsafe-inline'; img-src data:; font-src data:; frame-ancestors 'none'");
+    request.contentType(paper.get().contentType()).result(paper.get().bytes());
+  }
+
+  private void missing(Context request) {
+    show(
+        request,
+        404,
+        "message",
+        Map.of("title", "Nothing here", "words", "There is no such page on this workbench."));
+  }
+
+  private void fault(Context request) {
+    show(
+        request,
+        500,
+        "message",
+        Map.of(
+            "title",
+            "A fault in the program",
+            "words",
+            "This page could not be made. Please report it, with the plan that was open."));
+  }
+
+  private void show(Context request, int status, String template, Map<String, Object> values) {
+    StringOutput page = new StringOutput();
+    templates.render(template + ".jte", values, page);
+    request.status(status).html(page.toString());
+  }
+
+  private static String style() {
+    return ":root{"
+        + Palette.lightDeclarations()
+        + "}\n@media (prefers-color-scheme: dark){:root{"
+        + Palette.darkDeclarations()
+        + "}}\n"
+        + asset("style.css");
+  }
+
+  private static String asset(String name) {
+    try (InputStream stream =
+        Objects.requireNonNull(Workbench.class.getResourceAsStream(name), name)) {
+      return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
+}

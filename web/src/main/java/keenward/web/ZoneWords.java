@@ -1,0 +1,93 @@
+package keenward.web;
+
+import java.util.List;
+import keenward.core.plan.ArmingMode;
+import keenward.core.plan.Fact;
+import keenward.core.plan.Zone;
+import keenward.core.plan.ZoneDevice;
+import keenward.core.quantities.Current;
+import keenward.core.rules.CheckResult;
+import keenward.core.rules.Finding;
+import keenward.core.rules.Severity;
+import keenward.usecases.order.KeyIn;
+
+/** Words that several pages share. */
+public final class ZoneWords {
+
+  private ZoneWords() {}
+
+  /** What a zone watches. */
+  public static String devices(Zone zone) {
+    if (zone.devices().isEmpty()) {
+      return "not stated";
+    }
+    return String.join(", ", zone.devices().stream().map(ZoneWords::device).toList());
+  }
+
+  private static String device(ZoneDevice watched) {
+    return switch (watched) {
+      case ZoneDevice.Unplaced unplaced -> "a " + unplaced.kind().word() + ", not placed yet";
+      case ZoneDevice.Fitted fitted ->
+          fitted.device().name() + (fitted.inputName().isEmpty() ? "" : " / " + fitted.inputName());
+    };
+  }
+
+  /** When a zone is live. */
+  public static String live(Zone zone) {
+    return zone.response().isAlwaysLive()
+        ? "always"
+        : String.join(", ", zone.liveModes().stream().map(ArmingMode::word).toList());
+  }
+
+  /** A current as written. */
+  public static String current(Fact<Current> fact) {
+    return fact.map(Current::written).orElse("not known");
+  }
+
+  /** How many findings of which severity. */
+  public static String counts(CheckResult result) {
+    List<String> words =
+        List.of(Severity.values()).stream()
+            .filter(severity -> result.count(severity) > 0)
+            .map(
+                severity ->
+                    result.count(severity)
+                        + " "
+                        + severity.word()
+                        + (result.count(severity) == 1 || severity == Severity.ADVICE ? "" : "s"))
+            .toList();
+    return (words.isEmpty() ? "no findings" : String.join(", ", words))
+        + (result.notAssessed().isEmpty() ? "" : ", " + result.notAssessed().size() + " not assessed");
+  }
+
+  /** Zone numbers of a finding, for lighting them on the drawing. */
+  public static String zones(Finding finding) {
+    return String.join(
+        " ", finding.involved().zones().stream().map(String::valueOf).toList());
+  }
+
+  /** Title of the page that says what to press. */
+  public static String keyInTitle(KeyIn keyIn) {
+    return switch (keyIn) {
+      case KeyIn.Ordered ordered -> "Work order";
+      case KeyIn.Refused refused -> "No order";
+      case KeyIn.ByHand byHand -> "Entry sheet";
+    };
+  }
+
+  /** The line under it. */
+  public static String keyInLead(KeyIn keyIn) {
+    return switch (keyIn) {
+      case KeyIn.Ordered ordered ->
+          ordered.order().panel()
+              + ", "
+              + ordered.order().effort().keys()
+              + " keys on keypad kind "
+              + ordered.keypad()
+              + ", from "
+              + ordered.found();
+      case KeyIn.Refused refused -> "No order could be made or proved for " + refused.description().panel() + ".";
+      case KeyIn.ByHand byHand -> byHand.why();
+    };
+  }
+}

@@ -1,0 +1,5 @@
+/** The workbench: local pages over the use cases, one a stage. */
+@NullMarked
+package keenward.web;
+
+import org.jspecify.annotations.NullMarked;
