@@ -102,9 +102,15 @@ final class Exploration {
     if (known != null) {
       return known;
     }
+    int index = nodes.size();
     nodes.add(new Node(state, parent, words, new ArrayList<>()));
-    indices.put(key, nodes.size() - 1);
-    return nodes.size() - 1;
+    indices.put(key, index);
+    List<String> repeated = new ArrayList<>(words);
+    repeated.add("(and so on)");
+    for (State further : likeness.further(state)) {
+      node(further, parent, repeated);
+    }
+    return index;
   }
 
   private void follow(int from, Trial trial) {

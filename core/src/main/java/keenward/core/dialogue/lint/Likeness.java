@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import keenward.core.dialogue.description.Action;
 import keenward.core.dialogue.description.Actions;
@@ -40,7 +41,7 @@ final class Likeness {
   private final Map<String, Set<String>> live;
   private final List<Condition.FieldIs> fieldConditions = new ArrayList<>();
   private final List<Condition.RecordIs> recordConditions = new ArrayList<>();
-  private final Set<String> boundedKinds = new TreeSet<>();
+  private final Map<String, Set<Integer>> turningPoints = new TreeMap<>();
   private int window = -1;
 
   Likeness(Interpreter interpreter) {
@@ -50,6 +51,9 @@ final class Likeness {
     for (Screen screen : description.screens().values()) {
       Actions.forEach(screen, this::collect);
     }
+    for (Condition.RecordIs is : recordConditions) {
+      turningPoints.computeIfAbsent(is.record(), any -> new TreeSet<>()).add(is.number());
+    }
   }
 
   private void collect(Action action) {
@@ -57,7 +61,13 @@ final class Likeness {
       collect(branch.when());
       for (Effect effect : branch.effects()) {
         if (effect instanceof Effect.MoveRecord move && !move.wraps()) {
-          boundedKinds.add(move.record());
+          description
+              .findRecord(move.record())
+              .ifPresent(
+                  kind ->
+                      turningPoints
+                          .computeIfAbsent(kind.name(), any -> new TreeSet<>())
+                          .addAll(List.of(kind.first(), kind.last())));
         }
       }
     }
@@ -108,15 +118,41 @@ final class Likeness {
     return interpreter.forget(state, kept);
   }
 
+  /**
+   * States that repeating the same thing for record after record leads to: the same with a record
+   * beside a number where moving on turns out differently.
+   */
+  List<State> further(State state) {
+    List<State> states = new ArrayList<>();
+    turningPoints.forEach(
+        (name, numbers) -> {
+          RecordKind kind = description.findRecord(name).orElseThrow();
+          if (!beside(numbers, interpreter.record(state, name))) {
+            for (int number : numbers) {
+              for (int beside : new int[] {number - 1, number + 1}) {
+                if (kind.contains(beside)) {
+                  states.add(interpreter.chooseRecord(state, name, beside));
+                }
+              }
+            }
+          }
+        });
+    return states;
+  }
+
+  private static boolean beside(Set<Integer> numbers, int number) {
+    return numbers.contains(number)
+        || numbers.contains(number - 1)
+        || numbers.contains(number + 1);
+  }
+
   Key key(State state) {
     List<String> records = new ArrayList<>();
-    for (RecordKind kind : description.records()) {
-      if (boundedKinds.contains(kind.name())) {
-        int number = interpreter.record(state, kind.name());
-        records.add(
-            number == kind.first() ? "first" : number == kind.last() ? "last" : "between");
-      }
-    }
+    turningPoints.forEach(
+        (kind, numbers) -> {
+          int number = interpreter.record(state, kind);
+          records.add(beside(numbers, number) ? Integer.toString(number) : "between");
+        });
     List<String> conditions = new ArrayList<>();
     for (Condition.FieldIs is : fieldConditions) {
       conditions.add(
@@ -156,15 +192,18 @@ final class Likeness {
     return possible ? "open" : "false";
   }
 
+  /** Locations of one field on one screen are alike but for the first and the last of them. */
   private String location(State state) {
-    int last = description.locations().size() - 1;
-    for (int index = 0; index <= last; index++) {
-      Location location = description.locations().get(index);
+    for (Location location : description.locations()) {
       if (location.number() == state.location()) {
-        return location.screen()
-            + " "
-            + location.field()
-            + (index == 0 ? " first" : index == last ? " last" : "");
+        String group = Trials.group(location);
+        List<Location> alike =
+            description.locations().stream()
+                .filter(each -> Trials.group(each).equals(group))
+                .toList();
+        return group
+            + (location.equals(alike.get(0)) ? " first" : "")
+            + (location.equals(alike.get(alike.size() - 1)) ? " last" : "");
       }
     }
     return "";

@@ -1,6 +1,7 @@
 package keenward.core.dialogue.lint;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -110,10 +111,11 @@ final class Trials {
       case Entry.Coded coded -> coded(coded);
       case Entry.Scroll scroll -> {
         int size = scrollSize(scroll.field());
-        scrolled(scroll.next(), scroll.previous(), scroll.confirm(), size);
+        scrolled(scroll.next(), scroll.previous(), scroll.wraps(), scroll.confirm(), size);
       }
       case Entry.Menu menu ->
-          scrolled(menu.next(), menu.previous(), menu.confirm(), menu.items().size());
+          scrolled(
+              menu.next(), menu.previous(), menu.wraps(), menu.confirm(), menu.items().size());
       case Entry.ToggleByCode toggle -> {
         keys(List.of(toggle.confirm()));
         for (FieldType.Option option : options(toggle.field())) {
@@ -155,6 +157,11 @@ final class Trials {
     }
   }
 
+  /** What locations of one field on one screen have in common. */
+  static String group(Location location) {
+    return location.screen() + " " + location.field();
+  }
+
   private Set<String> texts(Entry.Typed entry) {
     Set<String> texts = new LinkedHashSet<>();
     switch (entry.target()) {
@@ -168,12 +175,14 @@ final class Trials {
                     texts.add(Integer.toString(kind.last()));
                   });
       case Target.ToLocation to -> {
-        Set<String> seen = new LinkedHashSet<>();
+        Map<String, String> last = new LinkedHashMap<>();
         for (Location location : description.locations()) {
-          if (seen.add(location.screen() + " " + location.field())) {
-            texts.add(Integer.toString(location.number()));
+          String number = Integer.toString(location.number());
+          if (last.put(group(location), number) == null) {
+            texts.add(number);
           }
         }
+        texts.addAll(last.values());
       }
       case Target.Aside to -> texts.add(sample(entry.most()));
       case Target.Repeat to -> {
@@ -240,15 +249,19 @@ final class Trials {
     }
   }
 
-  private void scrolled(String next, String previous, String confirm, int size) {
+  /** One way is enough where the list goes round; the other is tried by one step. */
+  private void scrolled(
+      String next, String previous, boolean wraps, String confirm, int size) {
     List<String> forward = new ArrayList<>();
     List<String> backward = new ArrayList<>();
     keys(List.of(confirm));
     for (int step = 1; step < size; step++) {
       forward.add(next);
       backward.add(previous);
-      keys(forward, confirm);
-      if (next.isEmpty() || !previous.isEmpty()) {
+      if (!next.isEmpty()) {
+        keys(forward, confirm);
+      }
+      if (!previous.isEmpty() && (step == 1 || !wraps || next.isEmpty())) {
         keys(backward, confirm);
       }
     }

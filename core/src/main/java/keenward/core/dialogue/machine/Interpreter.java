@@ -148,11 +148,7 @@ public final class Interpreter {
 
   /** The slot that a field reference means in a state, unless no location was gone to. */
   public Optional<Slot> slot(State state, FieldReference reference) {
-    try {
-      return Optional.of(new Turn(rules, state, "").slot(reference));
-    } catch (Interrupted interrupted) {
-      return Optional.empty();
-    }
+    return rules.slot(reference, state::record, state.location());
   }
 
   /** Whether programming is open. */
@@ -191,9 +187,20 @@ public final class Interpreter {
         state.clocks());
   }
 
+  /** The same state with another record of a kind as the current one. */
+  public State chooseRecord(State state, String kind, int number) {
+    int index = rules.kind(kind);
+    if (!rules.kindAt(index).contains(number)) {
+      throw new IllegalArgumentException("no " + kind + " " + number);
+    }
+    Turn turn = new Turn(rules, state, "");
+    turn.chooseRecord(kind, number);
+    return turn.state();
+  }
+
   /** The same state, of whose memories nothing is known but the values of {@code kept}. */
   public State forget(State state, Collection<Slot> kept) {
-    Memory working = rules.layout.unknown();
+    Memory working = rules.unknown;
     for (Slot slot : kept) {
       working = working.with(slot, state.working().get(slot));
     }

@@ -6,11 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import keenward.core.dialogue.description.Entry;
-import keenward.core.dialogue.description.Field;
 import keenward.core.dialogue.description.FieldReference;
 import keenward.core.dialogue.description.FieldType;
 import keenward.core.dialogue.description.KeypadKind;
-import keenward.core.dialogue.description.Location;
 import keenward.core.dialogue.description.Screen;
 import keenward.core.dialogue.description.Target;
 import keenward.core.dialogue.description.Template;
@@ -166,18 +164,6 @@ final class Renderer {
   }
 
   private Optional<Slot> slot(FieldReference reference) {
-    return switch (reference) {
-      case FieldReference.Named named -> {
-        Field field = rules.field(named.field());
-        int record = field.byRecord() ? state.record(rules.kind(field.record())) : 0;
-        yield Optional.of(rules.layout.slot(field.name(), record));
-      }
-      case FieldReference.AtLocation at -> {
-        Location place = rules.location(state.location());
-        yield place == null
-            ? Optional.empty()
-            : Optional.of(rules.layout.slot(place.field(), place.record()));
-      }
-    };
+    return rules.slot(reference, state::record, state.location());
   }
 }

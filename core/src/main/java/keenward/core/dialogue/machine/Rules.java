@@ -2,8 +2,11 @@ package keenward.core.dialogue.machine;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.IntUnaryOperator;
 import keenward.core.dialogue.description.Field;
+import keenward.core.dialogue.description.FieldReference;
 import keenward.core.dialogue.description.KeypadKind;
 import keenward.core.dialogue.description.Leaving;
 import keenward.core.dialogue.description.Location;
@@ -20,6 +23,7 @@ final class Rules {
   final PanelDescription description;
   final MemoryLayout layout;
   final TreeMap<Integer, Location> locations = new TreeMap<>();
+  final Memory unknown;
   final int longestWindowTenths;
   final int slowestKeypadRestartTenths;
   private final Map<String, Integer> kindIndex = new HashMap<>();
@@ -28,6 +32,7 @@ final class Rules {
   Rules(PanelDescription description) {
     this.description = description;
     this.layout = new MemoryLayout(description);
+    this.unknown = layout.unknown();
     for (int index = 0; index < description.records().size(); index++) {
       kindIndex.put(description.records().get(index).name(), index);
     }
@@ -43,6 +48,23 @@ final class Rules {
       restart = Math.max(restart, keypad.restartTenths());
     }
     this.slowestKeypadRestartTenths = restart;
+  }
+
+  /** The slot that a reference means, where there is one. */
+  Optional<Slot> slot(FieldReference reference, IntUnaryOperator recordOfKind, int location) {
+    return switch (reference) {
+      case FieldReference.Named named -> {
+        Field field = field(named.field());
+        int record = field.byRecord() ? recordOfKind.applyAsInt(kind(field.record())) : 0;
+        yield Optional.of(layout.slot(field.name(), record));
+      }
+      case FieldReference.AtLocation at -> {
+        Location place = location(location);
+        yield place == null
+            ? Optional.empty()
+            : Optional.of(layout.slot(place.field(), place.record()));
+      }
+    };
   }
 
   int kind(String record) {

@@ -135,20 +135,9 @@ final class Turn {
   }
 
   Slot slot(FieldReference reference) {
-    return switch (reference) {
-      case FieldReference.Named named -> {
-        Field field = rules.field(named.field());
-        int record = field.byRecord() ? records[rules.kind(field.record())] : 0;
-        yield rules.layout.slot(field.name(), record);
-      }
-      case FieldReference.AtLocation at -> {
-        Location place = rules.location(location);
-        if (place == null) {
-          throw Interrupted.refused(Refusal.NOT_NOW);
-        }
-        yield rules.layout.slot(place.field(), place.record());
-      }
-    };
+    return rules
+        .slot(reference, this::record, location)
+        .orElseThrow(() -> Interrupted.refused(Refusal.NOT_NOW));
   }
 
   void chooseRecord(String kind, int number) {
