@@ -78,7 +78,7 @@ final class EntryBinder {
     }
     boolean advances = fields.find(PanelDescriptionShape.ADVANCES).orElse(false);
     String confirm = key(pointer, fields, PanelDescriptionShape.CONFIRM);
-    if (!advances && confirm.isEmpty()) {
+    if (!advances && !fields.mentions(PanelDescriptionShape.CONFIRM)) {
       faults.add(pointer, "digits that nothing confirms", "confirm: KEY, or advances: yes", "add one of them");
     }
     if (target.isEmpty() || then.isEmpty()) {

@@ -2,6 +2,7 @@ package keenward.files.panel;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.stream.Collectors;
 import keenward.files.QuotedText;
 import keenward.files.shape.NearestWord;
 import keenward.files.shape.ReadContext;
@@ -11,9 +12,12 @@ import keenward.files.yaml.YamlEntry;
 import keenward.files.yaml.YamlList;
 import keenward.files.yaml.YamlMap;
 import keenward.files.yaml.YamlNode;
+import keenward.files.yaml.YamlScalar;
 
 /** Reports faults of meaning at places of a document, by pointer. */
 final class Faults {
+  private static final int MOST_NAMES_SHOWN = 16;
+
   private final YamlDocument document;
   private final ReadContext context;
 
@@ -37,8 +41,14 @@ final class Faults {
     add(
         pointer,
         "there is no " + label + " " + QuotedText.of(name),
-        candidates.isEmpty() ? "a " + label + "; there is none" : "one of " + String.join(", ", candidates),
+        candidates.isEmpty() ? "a " + label + "; there is none" : "one of " + some(candidates),
         question.isEmpty() ? "write one that is there, or add it" : question);
+  }
+
+  private static String some(Collection<String> candidates) {
+    String names =
+        candidates.stream().limit(MOST_NAMES_SHOWN).collect(Collectors.joining(", "));
+    return candidates.size() > MOST_NAMES_SHOWN ? names + ", ..." : names;
   }
 
   boolean isList(String pointer) {
@@ -47,6 +57,16 @@ final class Faults {
 
   boolean hasItems(String pointer) {
     return document.find(pointer).orElse(null) instanceof YamlList list && !list.items().isEmpty();
+  }
+
+  /** Texts of a list, whether they are right or not. */
+  List<String> items(String pointer) {
+    return document.find(pointer).orElse(null) instanceof YamlList list
+        ? list.items().stream()
+            .filter(YamlScalar.class::isInstance)
+            .map(item -> ((YamlScalar) item).text())
+            .toList()
+        : List.of();
   }
 
   /** Names of the entries of a map, whether their values are right or not. */

@@ -26,7 +26,6 @@ final class KeypadBinder {
   List<KeypadKind> keypads(Map<String, Fields> all) {
     List<KeypadKind> keypads = new ArrayList<>();
     all.forEach((name, fields) -> keypad(name, fields).ifPresent(keypads::add));
-    keypads.forEach(keypad -> vocabulary.learnKeys(keypad.keys().keySet()));
     if (all.isEmpty()) {
       faults.add("/keypads", "a panel without a keypad", "at least one keypad", "add one");
     }

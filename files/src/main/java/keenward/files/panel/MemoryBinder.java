@@ -65,7 +65,7 @@ final class MemoryBinder {
     memory.forEach(
         (record, fields) -> {
           if (!record.equals(Vocabulary.PANEL)) {
-            vocabulary.record(YamlPointer.of("memory", record), record);
+            vocabulary.checkDeclared(YamlPointer.of("memory", record), record);
           }
           fields.forEach(
               (name, field) ->
@@ -244,6 +244,9 @@ final class MemoryBinder {
       return Optional.empty();
     }
     RecordKind kind = vocabulary.records().get(record);
+    if (kind == null && !record.equals(Vocabulary.PANEL)) {
+      return fact;
+    }
     Optional<PlanRecords> stands = kind == null ? Optional.empty() : kind.from();
     if (!fact.get().records().equals(stands)) {
       faults.add(

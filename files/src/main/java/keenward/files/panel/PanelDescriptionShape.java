@@ -69,7 +69,7 @@ public final class PanelDescriptionShape {
       optional("when", LINE, "zone.kind = radio", "Condition; see the language of conditions.")
           .usual("always");
   static final Field<List<String>> BRANCH_DO =
-      optional("do", oneOrMore(LINE), "[next zone]", "Effects, done in order; see the language of effects.");
+      optional("do", oneOrMore(LINE), "[next zone]", "Effects, done in order; see the language of effects.").usual("nothing is done");
   static final Field<String> BRANCH_GO =
       required("go", NAME, "zone kind", "Where it leads; see the language of destinations.");
   static final MapShape BRANCH =
@@ -114,15 +114,15 @@ public final class PanelDescriptionShape {
   static final Field<Integer> KEYPAD_LINES =
       optional("lines", wholeNumber(1, 20), "2", "Lines of its display.").usual("`1`");
   static final Field<Integer> KEYPAD_COLUMNS =
-      optional("columns", wholeNumber(1, 200), "20", "Characters of a line; a text keypad needs it.");
+      optional("columns", wholeNumber(1, 200), "20", "Characters of a line; a text keypad needs it.").usual("not for words and lamps");
   static final Field<List<String>> KEYPAD_WORDS =
-      optional("words", list(NAME).of(1, 200), "[ZONE, OPEN]", "Everything a keypad of words or lamps can show.");
+      optional("words", list(NAME).of(1, 200), "[ZONE, OPEN]", "Everything a keypad of words or lamps can show.").usual("not for text");
   static final Field<Integer> KEYPAD_DIGITS =
       optional("digits", wholeNumber(0, 40), "2", "Digits that a keypad of words can show besides.").usual("`0`");
   static final Field<List<String>> KEYPAD_KEYS =
       required("keys", list(KEY).of(1, 100).withoutRepetition(), "[\"1\", ok, back]", "Its keys, each by a name of your own.");
   static final Field<Map<String, Span>> KEYPAD_LONG_KEYS =
-      optional("long keys", names(NameKey.name("a key"), TIME), "{ hold ok: 2 s }", "Keys that are held, or pressed together, each under a name of its own, with how long.");
+      optional("long keys", names(NameKey.name("a key"), TIME), "{ hold ok: 2 s }", "Keys that are held, or pressed together, each under a name of its own, with how long.").usual("none");
   static final Field<Span> KEYPAD_LAG =
       required("lag", TIME, "0.3 s", "How long after a press the next one is heard.");
   static final Field<Boolean> KEYPAD_MIRRORS =
@@ -158,9 +158,9 @@ public final class PanelDescriptionShape {
           "shift",
           names(NameKey.name("a key"), names(NameKey.name("a key"), KEY)),
           "{ star: { \"1\": A } }",
-          "For a key that shifts the next one: what that types. Works where an entry says `hexadecimal: yes`.");
+          "For a key that shifts the next one: what that types. Works where an entry says `hexadecimal: yes`.").usual("no key shifts");
   static final Field<Map<String, String>> TYPING_LETTERS =
-      optional("letters", names(NameKey.name("a key"), KEY), "{ \"2\": \"ABC2\" }", "Multi-tap: the characters that repeated taps of a key go through.");
+      optional("letters", names(NameKey.name("a key"), KEY), "{ \"2\": \"ABC2\" }", "Multi-tap: the characters that repeated taps of a key go through.").usual("no text by multi-tap");
   static final Field<Span> TYPING_TAP_PAUSE =
       optional("tap pause", TIME, "1.2 s", "Pause after which the letter being tapped is finished.")
           .usual("only the `advance` key, or another letter key, finishes it");
@@ -229,7 +229,7 @@ public final class PanelDescriptionShape {
                 partition: { numbers: 1..3, from: partitions }
               """);
 
-  static final Field<String> OPTION_CODE = optional("code", KEY, "\"3\"", "What is typed for it where it is typed.");
+  static final Field<String> OPTION_CODE = optional("code", KEY, "\"3\"", "What is typed for it where it is typed.").usual("it is not typed");
   static final Field<String> OPTION_SHOWS =
       optional("shows", NAME, "Way through", "What the display shows for it.").usual("the word");
   static final MapShape OPTION =
@@ -247,31 +247,31 @@ public final class PanelDescriptionShape {
       MapShape.of("special", "A number with a way of its own.", SPECIAL_IS, SPECIAL_SHOWS);
 
   static final Field<Range> FIELD_NUMBER =
-      optional("number", RANGE, "10..120", "**Type.** A whole number, as the panel counts.");
+      optional("number", RANGE, "10..120", "**Type.** A whole number, as the panel counts.").usual("another type");
   static final Field<Object> FIELD_CHOICE =
-      optional("choice", OPTIONS, "[unused, wired, radio]", "**Type.** One of several words.");
+      optional("choice", OPTIONS, "[unused, wired, radio]", "**Type.** One of several words.").usual("another type");
   static final Field<Object> FIELD_SET =
-      optional("set", OPTIONS, "1..3", "**Type.** Any of several options at once.");
+      optional("set", OPTIONS, "1..3", "**Type.** Any of several options at once.").usual("another type");
   static final Field<Range> FIELD_DIGITS =
-      optional("digits", RANGE, "4", "**Type.** Digits that keep their leading zeros; how many.");
+      optional("digits", RANGE, "4", "**Type.** Digits that keep their leading zeros; how many.").usual("another type");
   static final Field<Integer> FIELD_TEXT =
-      optional("text", wholeNumber(1, 200), "14", "**Type.** Text; how many characters at most.");
+      optional("text", wholeNumber(1, 200), "14", "**Type.** Text; how many characters at most.").usual("another type");
   static final Field<List<String>> FIELD_WORD_LIST =
-      optional("word list", list(NAME).of(1, 2000).withoutRepetition(), "[DOOR, HALL]", "**Type.** Words of the panel's own list, which are numbered from 1.");
+      optional("word list", list(NAME).of(1, 2000).withoutRepetition(), "[DOOR, HALL]", "**Type.** Words of the panel's own list, which are numbered from 1.").usual("another type");
   static final Field<Range> FIELD_SERIAL =
-      optional("serial", RANGE, "8", "**Type.** The serial of a transmitter; how many digits.");
+      optional("serial", RANGE, "8", "**Type.** The serial of a transmitter; how many digits.").usual("another type");
   static final Field<Range> FIELD_CODE =
-      optional("code", RANGE, "4..6", "**Type.** A code; how many digits. Codes are held by reference: no digits are ever in a description.");
+      optional("code", RANGE, "4..6", "**Type.** A code; how many digits. Codes are held by reference: no digits are ever in a description.").usual("another type");
   static final Field<Integer> FIELD_STEP =
       optional("step", wholeNumber(1, 1_000_000), "5", "Number: distance between neighbours, counted from the smallest.").usual("`1`");
   static final Field<String> FIELD_UNIT =
-      optional("unit", text(20), "s", "Number: what one counts. `s`, `min` and `h` are times.");
+      optional("unit", text(20), "s", "Number: what one counts. `s`, `min` and `h` are times.").usual("a bare number");
   static final Field<Integer> FIELD_EACH =
       optional("each", wholeNumber(1, 1_000_000), "10", "Number: how many of the unit one stands for, where the panel counts in tens of seconds, say.").usual("`1`");
   static final Field<Integer> FIELD_WIDTH =
       optional("width", wholeNumber(0, 20), "2", "Number: digits shown and typed, with leading zeros.").usual("as many as needed");
   static final Field<Map<String, Fields>> FIELD_SPECIAL =
-      optional("special", names(NameKey.name("what is typed"), SPECIAL), "{ \"00\": { is: 0, shows: never } }", "Number: numbers with a way of their own.");
+      optional("special", names(NameKey.name("what is typed"), SPECIAL), "{ \"00\": { is: 0, shows: never } }", "Number: numbers with a way of their own.").usual("none");
   static final Field<FieldType.Written> FIELD_WRITTEN =
       optional(
           "written",
@@ -302,12 +302,12 @@ public final class PanelDescriptionShape {
   static final Field<Boolean> FIELD_SHORTEN =
       optional("shorten", yesNo(), "yes", "Text: whether a name that is too long may be shortened: vowels go first, from the end, then blanks, then the end.").usual("`no`: too long is a finding");
   static final Field<List<String>> FIELD_ON_CHANGE =
-      optional("on change", oneOrMore(LINE), "reset zone.name", "Effects when it is stored with another value than before.");
+      optional("on change", oneOrMore(LINE), "reset zone.name", "Effects when it is stored with another value than before.").usual("nothing");
   static final Field<String> FIELD_ONLY_WHEN =
       optional("only when", LINE, "zone.kind = radio", "Condition on other fields under which it means anything.").usual("always");
   static final Field<Boolean> FIELD_WRITE_ONLY =
       optional("write only", yesNo(), "yes", "Whether no screen shows what it holds.").usual("`no`");
-  static final Field<String> FIELD_NOTE = optional("note", longText(2000), "", "Anything to know.");
+  static final Field<String> FIELD_NOTE = optional("note", longText(2000), "", "Anything to know.").usual("nothing");
   static final MapShape FIELD =
       MapShape.of(
           "field",
@@ -354,14 +354,14 @@ public final class PanelDescriptionShape {
   // Entries
 
   static final Field<Range> TYPED_LENGTH = required("length", RANGE, "1..2", "How many digits.");
-  static final Field<String> INTO = optional("into", NAME, "zone.kind", "**Goal.** The field that takes the value; `value` is the one at the current location.");
-  static final Field<String> RECORD_TARGET = optional("record", NAME, "zone", "**Goal.** The kind of record whose number it is; that record becomes the current one.");
-  static final Field<Boolean> LOCATION_TARGET = optional("location", yesNo(), "yes", "**Goal.** The number of a location; `then` usually goes to `location`.");
-  static final Field<Boolean> ASIDE = optional("aside", yesNo(), "yes", "**Goal.** Kept aside, to be asked for again.");
-  static final Field<String> AGAIN = optional("again", NAME, "account", "**Goal.** Must equal what was kept aside; then this field takes it.");
-  static final Field<String> EQUALS = optional("equals", NAME, "engineer-code", "**Goal.** Must equal what this field holds; nothing is stored.");
+  static final Field<String> INTO = optional("into", NAME, "zone.kind", "**Goal.** The field that takes the value; `value` is the one at the current location.").usual("another goal");
+  static final Field<String> RECORD_TARGET = optional("record", NAME, "zone", "**Goal.** The kind of record whose number it is; that record becomes the current one.").usual("another goal");
+  static final Field<Boolean> LOCATION_TARGET = optional("location", yesNo(), "yes", "**Goal.** The number of a location; `then` usually goes to `location`.").usual("another goal");
+  static final Field<Boolean> ASIDE = optional("aside", yesNo(), "yes", "**Goal.** Kept aside, to be asked for again.").usual("another goal");
+  static final Field<String> AGAIN = optional("again", NAME, "account", "**Goal.** Must equal what was kept aside; then this field takes it.").usual("another goal");
+  static final Field<String> EQUALS = optional("equals", NAME, "engineer-code", "**Goal.** Must equal what this field holds; nothing is stored.").usual("another goal");
   static final Field<Map<String, List<BranchText>>> ITEMS =
-      optional("items", names(NameKey.name("what is typed"), ACTION), "{ \"1\": zones }", "**Goal.** A choice by number: each with where it leads.");
+      optional("items", names(NameKey.name("what is typed"), ACTION), "{ \"1\": zones }", "**Goal.** A choice by number: each with where it leads.").usual("another goal");
   static final Field<Boolean> TYPED_HEXADECIMAL = optional("hexadecimal", yesNo(), "yes", "Whether shift keys work here.").usual("`no`");
   static final Field<Boolean> ADVANCES = optional("advances", yesNo(), "yes", "Whether the last digit confirms by itself.").usual("`no`");
   static final Field<String> CONFIRM = optional("confirm", KEY, "ok", "Key that confirms.").usual("there is none");
@@ -472,25 +472,25 @@ public final class PanelDescriptionShape {
 
   static final Field<Boolean> SCREEN_PROGRAMMING = optional("programming", yesNo(), "no", "Whether programming is open here.").usual("`yes`");
   static final Field<List<String>> SCREEN_SHOWS =
-      optional("shows", list(LINE).of(1, 20), "[\"Zone {zone:2}\", \"{zone.kind}\"]", "Lines on text keypads; see the language of lines.");
+      optional("shows", list(LINE).of(1, 20), "[\"Zone {zone:2}\", \"{zone.kind}\"]", "Lines on text keypads; see the language of lines.").usual("it decides");
   static final Field<Map<String, List<String>>> SCREEN_ON =
-      optional("on", names(NameKey.name("a keypad"), list(LINE).of(1, 20)), "{ Stub: [\"ZONE {zone:2}\"] }", "Lines on a keypad that shows something else. A keypad of words or lamps that is missing here shows nothing.");
+      optional("on", names(NameKey.name("a keypad"), list(LINE).of(1, 20)), "{ Stub: [\"ZONE {zone:2}\"] }", "Lines on a keypad that shows something else. A keypad of words or lamps that is missing here shows nothing.").usual("nothing there");
   static final Field<Map<String, List<BranchText>>> SCREEN_KEYS =
-      optional("keys", names(NameKey.name("a key"), ACTION), "{ back: top }", "Keys with a meaning of their own, and where they lead; see *branch*.");
-  static final Field<Fields> SCREEN_DIGITS = optional("digits", TYPED, "", "**Entry.** Digits.");
-  static final Field<Fields> SCREEN_CODE = optional("code", CODED, "", "**Entry.** A code.");
-  static final Field<Fields> SCREEN_SCROLL = optional("scroll", SCROLL, "", "**Entry.** A choice or a number step by step.");
-  static final Field<Fields> SCREEN_MENU = optional("menu", MENU, "", "**Entry.** A menu.");
-  static final Field<Fields> SCREEN_SWITCH = optional("switch", SWITCH, "", "**Entry.** Options by the key of their code.");
-  static final Field<Fields> SCREEN_SWITCH_AT_CURSOR = optional("switch at cursor", SWITCH_AT_CURSOR, "", "**Entry.** Options by moving to them.");
-  static final Field<Fields> SCREEN_LETTERS = optional("letters", LETTERED, "", "**Entry.** Text by multi-tap.");
-  static final Field<Fields> SCREEN_WORD_NUMBER = optional("word by number", WORD_BY_NUMBER, "", "**Entry.** Words of the panel's list by number.");
-  static final Field<Fields> SCREEN_WORD_SCROLL = optional("word by scroll", WORD_BY_SCROLL, "", "**Entry.** Words of the panel's list by moving to them.");
-  static final Field<Fields> SCREEN_HEAR = optional("hear", HEAR, "", "**Entry.** A transmitter.");
-  static final Field<Fields> SCREEN_AFTER = optional("after", AFTER, "", "What it does by itself when no key comes.");
+      optional("keys", names(NameKey.name("a key"), ACTION), "{ back: top }", "Keys with a meaning of their own, and where they lead; see *branch*.").usual("none");
+  static final Field<Fields> SCREEN_DIGITS = optional("digits", TYPED, "", "**Entry.** Digits.").usual("no such entry");
+  static final Field<Fields> SCREEN_CODE = optional("code", CODED, "", "**Entry.** A code.").usual("no such entry");
+  static final Field<Fields> SCREEN_SCROLL = optional("scroll", SCROLL, "", "**Entry.** A choice or a number step by step.").usual("no such entry");
+  static final Field<Fields> SCREEN_MENU = optional("menu", MENU, "", "**Entry.** A menu.").usual("no such entry");
+  static final Field<Fields> SCREEN_SWITCH = optional("switch", SWITCH, "", "**Entry.** Options by the key of their code.").usual("no such entry");
+  static final Field<Fields> SCREEN_SWITCH_AT_CURSOR = optional("switch at cursor", SWITCH_AT_CURSOR, "", "**Entry.** Options by moving to them.").usual("no such entry");
+  static final Field<Fields> SCREEN_LETTERS = optional("letters", LETTERED, "", "**Entry.** Text by multi-tap.").usual("no such entry");
+  static final Field<Fields> SCREEN_WORD_NUMBER = optional("word by number", WORD_BY_NUMBER, "", "**Entry.** Words of the panel's list by number.").usual("no such entry");
+  static final Field<Fields> SCREEN_WORD_SCROLL = optional("word by scroll", WORD_BY_SCROLL, "", "**Entry.** Words of the panel's list by moving to them.").usual("no such entry");
+  static final Field<Fields> SCREEN_HEAR = optional("hear", HEAR, "", "**Entry.** A transmitter.").usual("no such entry");
+  static final Field<Fields> SCREEN_AFTER = optional("after", AFTER, "", "What it does by itself when no key comes.").usual("it waits");
   static final Field<List<BranchText>> SCREEN_DECIDE =
-      optional("decide", ACTION, "", "A screen that is never seen: on arrival it leads on at once. It has nothing else.");
-  static final Field<String> SCREEN_NOTE = optional("note", longText(2000), "", "Anything to know.");
+      optional("decide", ACTION, "", "A screen that is never seen: on arrival it leads on at once. It has nothing else.").usual("it is seen");
+  static final Field<String> SCREEN_NOTE = optional("note", longText(2000), "", "Anything to know.").usual("nothing");
   static final MapShape SCREEN =
       MapShape.of(
           "screen",
@@ -545,23 +545,23 @@ public final class PanelDescriptionShape {
   static final Field<String> PANEL = required("panel", NAME, "Dunlin 40", "The panel's name; a site plan calls it so.");
   static final Field<String> FAMILY =
       required("family", words(ordered("menu tree", "menu tree", "numbered locations", "numbered locations", "prompted wizard", "prompted wizard", "other", "other")), "menu tree", "Family of dialogue, for people; it decides nothing.");
-  static final Field<String> ABOUT = optional("about", longText(4000), "", "Where the description comes from, and what was not tried.");
+  static final Field<String> ABOUT = optional("about", longText(4000), "", "Where the description comes from, and what was not tried.").usual("nothing");
   static final Field<Map<String, Fields>> KEYPADS = required("keypads", names(NameKey.name("a keypad"), KEYPAD), "", "Kinds of keypad; see *keypad*.");
-  static final Field<Fields> TYPING_PART = optional("typing", TYPING, "", "What keys type; see *typing*.");
+  static final Field<Fields> TYPING_PART = optional("typing", TYPING, "", "What keys type; see *typing*.").usual("digits type themselves");
   static final Field<Fields> CAPACITY_PART = optional("capacity", CAPACITY, "", "What the panel can connect and supply; see *capacity*.");
-  static final Field<Map<String, Fields>> RECORDS = optional("records", names(NameKey.name("a kind of record", "panel"), RECORD), "", "Kinds of numbered record; see *record*.");
+  static final Field<Map<String, Fields>> RECORDS = optional("records", names(NameKey.name("a kind of record", "panel"), RECORD), "", "Kinds of numbered record; see *record*.").usual("none");
   static final Field<Map<String, Map<String, Fields>>> MEMORY =
       required("memory", names(NameKey.name("a kind of record, or panel"), names(NameKey.name("a field"), FIELD)), "", "Fields by the kind of record that has them; see *field*.");
   static final Field<Map<String, Fields>> SCREENS = required("screens", names(NameKey.name("a screen"), SCREEN), "", "Screens; see *screen*.");
-  static final Field<List<Fields>> LOCATIONS = optional("locations", list(LOCATION), "", "Numbered locations; see *location*.");
+  static final Field<List<Fields>> LOCATIONS = optional("locations", list(LOCATION), "", "Numbered locations; see *location*.").usual("none");
   static final Field<String> START = required("start", reference("a screen", "/screens/*"), "ready", "The screen when nobody is programming.");
   static final Field<Map<String, Fields>> LEAVING_PART = required("leaving", names(NameKey.name("a way of leaving", "idle", "power lost"), LEAVING), "", "Ways of leaving; see *way of leaving*.");
   static final Field<Boolean> KEPT =
       required("kept", words(ordered("at once", Boolean.TRUE, "when told", Boolean.FALSE)), "when told", "Whether a stored field survives at once, or only by the effect `keep` or by a way of leaving that keeps it.");
   static final Field<Fields> IDLE_PART = optional("idle", IDLE, "", "Dropping out when left alone; see *idle*.").usual("it never does");
-  static final Field<Fields> POWER_PART = optional("power", POWER, "", "What failing power does; see *power*.");
+  static final Field<Fields> POWER_PART = optional("power", POWER, "", "What failing power does; see *power*.").usual("nothing is kept");
   static final Field<List<String>> WHILE_OPEN = optional("while open", list(LINE), "[burglary zones are not watched]", "What the panel does not do while programming is open.");
-  static final Field<List<String>> RECOVERY = optional("recovery", list(LINE), "", "How to get back in when locked out: steps in order, with what a return to factory state keeps and loses. Mains work is for a licensed person.");
+  static final Field<List<String>> RECOVERY = optional("recovery", list(LINE), "", "How to get back in when locked out: steps in order, with what a return to factory state keeps and loses. Mains work is for a licensed person.").usual("none");
 
   /** The root of the format. */
   public static final MapShape ROOT =

@@ -10,6 +10,8 @@ import java.util.Set;
 import keenward.core.dialogue.description.FieldReference;
 import keenward.core.dialogue.description.FieldType;
 import keenward.core.dialogue.description.RecordKind;
+import keenward.files.QuotedText;
+import keenward.files.shape.NearestWord;
 import keenward.files.yaml.YamlPointer;
 
 /** What the names of a description mean: its records, fields, screens, keypads, keys and ways of leaving. */
@@ -34,6 +36,10 @@ final class Vocabulary {
     this.keypads = faults.declared("/keypads");
     this.screens = faults.declared("/screens");
     this.leaving = faults.declared("/leaving");
+    for (String keypad : keypads) {
+      keys.addAll(faults.items(YamlPointer.of("keypads", keypad, "keys")));
+      keys.addAll(faults.declared(YamlPointer.of("keypads", keypad, "long keys")));
+    }
     for (String record : faults.declared("/memory")) {
       for (String field : faults.declared(YamlPointer.of("memory", record))) {
         recordOf.put(fullName(record, field), record.equals(PANEL) ? "" : record);
@@ -51,10 +57,6 @@ final class Vocabulary {
 
   void learn(String field, FieldType type) {
     types.put(field, type);
-  }
-
-  void learnKeys(Set<String> names) {
-    keys.addAll(names);
   }
 
   boolean hasKey(String key) {
@@ -79,7 +81,15 @@ final class Vocabulary {
   }
 
   boolean isRecord(String name) {
-    return records.containsKey(name) || faults.declared("/records").contains(name);
+    return recordNames().contains(name);
+  }
+
+  /** Kinds of record that are declared, or used in the memory, where a fault has told that they are not. */
+  private Set<String> recordNames() {
+    Set<String> names = new LinkedHashSet<>(faults.declared("/records"));
+    names.addAll(faults.declared("/memory"));
+    names.remove(PANEL);
+    return names;
   }
 
   /** A field by name, or the value at the current location. */
@@ -104,7 +114,12 @@ final class Vocabulary {
   }
 
   Optional<String> record(String pointer, String name) {
-    return known(pointer, "kind of record", name, faults.declared("/records"));
+    return known(pointer, "kind of record", name, recordNames());
+  }
+
+  /** Checks that a kind of record in the memory is declared. */
+  void checkDeclared(String pointer, String record) {
+    known(pointer, "kind of record", record, faults.declared("/records"));
   }
 
   Optional<String> keypad(String pointer, String name) {
@@ -120,7 +135,16 @@ final class Vocabulary {
   }
 
   Optional<String> key(String pointer, String name) {
-    return known(pointer, "key on any keypad", name, keys);
+    if (keys.contains(name)) {
+      return Optional.of(name);
+    }
+    String question = NearestWord.question(name, keys);
+    faults.add(
+        pointer,
+        "no keypad has the key " + QuotedText.of(name),
+        "one of " + String.join(", ", keys),
+        question.isEmpty() ? "write a key that is there, or add it to a keypad" : question);
+    return Optional.empty();
   }
 
   private Optional<String> known(
