@@ -1,6 +1,7 @@
 package keenward.papers;
 
 import com.openhtmltopdf.bidi.support.ICUBidiReorderer;
+import com.openhtmltopdf.util.XRLog;
 import com.openhtmltopdf.bidi.support.ICUBidiSplitter;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.TextDirection;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
@@ -44,6 +45,8 @@ public final class PdfPack {
    * @throws TemplateProblem when a template of somebody's own is not well-formed
    */
   public static void write(Pack pack, PaperSize size, OutputStream out) throws IOException {
+    // The renderer writes its own progress to the terminal otherwise.
+    XRLog.setLoggingEnabled(false);
     PdfRendererBuilder builder = new PdfRendererBuilder();
     builder.useFastMode();
     builder.useSVGDrawer(new BatikSVGDrawer());
