@@ -18,6 +18,8 @@ import keenward.files.yaml.YamlPointer;
 
 /** Puts a description together from what was read by shape. */
 final class PanelBinder {
+  private static final int MOST_VALUES = 50_000;
+
   private final Faults faults;
 
   PanelBinder(Faults faults) {
@@ -48,6 +50,7 @@ final class PanelBinder {
         leavingBinder.leaving(root.find(PanelDescriptionShape.LEAVING_PART).orElse(Map.of()));
     Optional<Manners> manners = leavingBinder.manners(root);
     checkOutside(root, screens, leaving);
+    checkSize(records, fields);
     if (!root.isComplete() || manners.isEmpty()) {
       return Optional.empty();
     }
@@ -66,6 +69,25 @@ final class PanelBinder {
             leaving,
             manners.get(),
             root.list(PanelDescriptionShape.RECOVERY)));
+  }
+
+  private void checkSize(List<RecordKind> records, List<Field> fields) {
+    long slots = 0;
+    for (Field field : fields) {
+      slots +=
+          records.stream()
+              .filter(kind -> kind.name().equals(field.record()))
+              .mapToInt(RecordKind::size)
+              .findFirst()
+              .orElse(1);
+    }
+    if (slots > MOST_VALUES) {
+      faults.add(
+          "/memory",
+          "a memory of " + slots + " values",
+          "at most " + MOST_VALUES,
+          "mend the numbers of the records");
+    }
   }
 
   /** Where nobody programs, and where leaving leads, programming is not open. */

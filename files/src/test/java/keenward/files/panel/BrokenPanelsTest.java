@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -103,7 +104,7 @@ class BrokenPanelsTest {
           ? PanelReference.EXAMPLE
           : Files.readString(PANELS.resolve(name + ".panel.yaml"), UTF_8);
     } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+      throw new UncheckedIOException(e);
     }
   }
 
@@ -150,10 +151,10 @@ class BrokenPanelsTest {
   }
 
   @Test
-  void schemaAndReaderAgreeOnAThousandOtherSlipsAndNothingIsThrown() {
+  void schemaAndReaderAgreeOnOtherSlipsAndNothingIsThrown() {
     List<String> bases = List.of("example", "teasel-12", "yarrow-6");
     int judged = 0;
-    for (long seed = 0; seed < 600; seed++) {
+    for (long seed = 0; seed < 150; seed++) {
       String base = base(bases.get((int) (seed % bases.size())));
       String text = YamlMutation.of(document(base).orElseThrow(), new Random(seed));
       PanelReading reading = PanelDescriptionReader.read("x", text.getBytes(UTF_8));
@@ -166,7 +167,7 @@ class BrokenPanelsTest {
         judged++;
       }
     }
-    assertThat(judged).isGreaterThan(400);
+    assertThat(judged).isGreaterThan(100);
   }
 
   @Test

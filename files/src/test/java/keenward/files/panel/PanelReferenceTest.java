@@ -3,6 +3,8 @@ package keenward.files.panel;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
@@ -100,11 +102,11 @@ class PanelReferenceTest {
   }
 
   @Test
-  void theExampleOfAFoundMemoryIsReadAgainstTheShippedPanel() throws java.io.IOException {
+  void theExampleOfAFoundMemoryIsReadAgainstTheShippedPanel() throws IOException {
     PanelReading panel =
         PanelDescriptionReader.read(
             "panel",
-            java.nio.file.Files.readAllBytes(Path.of("../panels/" + PanelFileName.of("Marram 32"))));
+            Files.readAllBytes(Path.of("../panels/" + PanelFileName.of("Marram 32"))));
     FoundReading found =
         FoundMemoryReader.read(
             "example",

@@ -53,11 +53,15 @@ final class Exploration {
 
   private static final int MOST_VALUES = 64;
 
+  /** Inputs tried before giving up; the shipped panels need some hundred thousand. */
+  private static final int MOST_INPUTS = 4_000_000;
+
   private final Interpreter interpreter;
   private final Likeness likeness;
   private final List<Node> nodes = new ArrayList<>();
   private final Map<Likeness.Key, Integer> indices = new HashMap<>();
   private boolean complete = true;
+  private int inputs;
 
   private Exploration(PanelDescription description) {
     this.interpreter = new Interpreter(description);
@@ -85,7 +89,7 @@ final class Exploration {
   private void run(int mostNodes) {
     node(interpreter.start(interpreter.layout().unknown()), -1, List.of());
     for (int next = 0; next < nodes.size(); next++) {
-      if (nodes.size() >= mostNodes) {
+      if (nodes.size() >= mostNodes || inputs >= MOST_INPUTS) {
         complete = false;
         return;
       }
@@ -117,7 +121,7 @@ final class Exploration {
     List<Outcome> outcomes = new ArrayList<>();
     Deque<Progressing> open = new ArrayDeque<>();
     open.add(new Progressing(nodes.get(from).state(), 0, Optional.empty(), List.of()));
-    while (!open.isEmpty()) {
+    while (!open.isEmpty() && inputs < MOST_INPUTS) {
       Progressing at = open.pop();
       if (at.done() == trial.inputs().size()) {
         int to = node(at.state(), from, words(trial));
@@ -129,6 +133,7 @@ final class Exploration {
       }
       Input input = trial.inputs().get(at.done());
       Move move = move(at.state(), input);
+      inputs++;
       if (move.needs().isPresent()) {
         Slot slot = move.needs().get();
         for (State settled : settled(at.state(), slot, input)) {

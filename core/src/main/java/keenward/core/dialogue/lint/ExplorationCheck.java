@@ -40,9 +40,9 @@ final class ExplorationCheck {
       add(
           LintSeverity.ERROR,
           "/screens",
-          "the dialogue is too large to be proved: more than "
+          "the dialogue is too large to be proved: "
               + exploration.nodes().size()
-              + " states",
+              + " states were tried, and there are more",
           "use fewer conditions on different fields");
     }
     checkReach();
