@@ -7,7 +7,21 @@ import com.microsoft.playwright.Route;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
+import keenward.core.building.Building;
+import keenward.core.plan.SitePlan;
+import keenward.core.rehearsal.planned.PlannedSystem;
+import keenward.core.rehearsal.planned.StandardScenario;
+import keenward.core.rehearsal.planned.StandardScenarios;
+import keenward.core.rehearsal.planned.SystemModels;
+import keenward.endtoend.Repository;
+import keenward.files.plan.SitePlanReader;
+import keenward.inbrowser.SystemText;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -70,11 +84,47 @@ class CompiledCoreTest {
     assertThat(shown).asString().contains(":");
   }
 
+  /** Real plans, mapped here, handed over as text and rehearsed there. */
+  @Test
+  void everyStandardScenarioOfTheDemoSitesGoesTheSame(Page page) throws IOException {
+    open(page);
+    int compared = 0;
+    for (Path file : demoSites()) {
+      SitePlan plan = SitePlanReader.read(file.toString(), Files.readAllBytes(file)).plan().orElseThrow();
+      PlannedSystem system = SystemModels.from(plan);
+      String text = SystemText.write(system.model());
+      for (StandardScenario scenario :
+          StandardScenarios.of(plan, system, Building.of(plan))) {
+        Object shown =
+            page.evaluate(
+                "async both => (await import('/keenward.js')).rehearseSystem(both[0], both[1])",
+                List.of(text, scenario.script()));
+
+        assertThat(shown)
+            .as("%s: %s", file, scenario.name())
+            .isEqualTo(keenward.inbrowser.Page.rehearseSystem(text, scenario.script()));
+        compared++;
+      }
+    }
+
+    assertThat(compared).isGreaterThan(20);
+  }
+
+  private static List<Path> demoSites() throws IOException {
+    try (Stream<Path> files = Files.walk(Repository.root().resolve("demo"))) {
+      return files.filter(file -> file.toString().endsWith(".site.yaml")).sorted().toList();
+    }
+  }
+
   private static Object evaluate(Page page, String function, String argument) {
-    page.route(PLACE + "**", CompiledCoreTest::answer);
-    page.navigate(PLACE);
+    open(page);
     return page.evaluate(
         "async text => (await import('/keenward.js'))." + function + "(text)", argument);
+  }
+
+  private static void open(Page page) {
+    page.route(PLACE + "**", CompiledCoreTest::answer);
+    page.navigate(PLACE);
   }
 
   private static void answer(Route route) {
