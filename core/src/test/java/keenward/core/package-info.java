@@ -1,0 +1,5 @@
+/** What the tests of core share. */
+@NullMarked
+package keenward.core;
+
+import org.jspecify.annotations.NullMarked;
