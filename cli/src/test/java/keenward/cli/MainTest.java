@@ -77,7 +77,9 @@ class MainTest {
   void callsAnEntrySheetUnprovedAndNeverAnOrder() throws IOException {
     Path site = Files.writeString(folder.resolve("kiosk.site.yaml"), FIVE_LINES);
     CommandLineRun run = CommandLineRun.of("order", site.toString());
-    assertThat(run.out()).contains("UNPROVED", "panel: { description: ... }").doesNotContain("Work order", "proof ");
+    assertThat(run.out())
+        .contains("UNPROVED", "panel: { description: ... }")
+        .doesNotContain("Work order", "proof ");
   }
 
   @Test
@@ -85,7 +87,9 @@ class MainTest {
     Path site =
         Files.writeString(
             folder.resolve("kiosk.site.yaml"),
-            FIVE_LINES.replace("follower", "folower").replace("hold-up }", "hold-up, partition: Attic }"));
+            FIVE_LINES
+                .replace("follower", "folower")
+                .replace("hold-up }", "hold-up, partition: Attic }"));
     CommandLineRun run = CommandLineRun.of("check", site.toString());
     assertThat(run.exitCode()).isEqualTo(2);
     assertThat(run.out()).isEmpty();
@@ -106,10 +110,13 @@ class MainTest {
     JsonNode json =
         JsonMapper.shared()
             .readTree(
-                CommandLineRun.of("power", "--format", "json", CommandLineRun.BAKERY.toString()).out());
-    // The same sum by hand: (0.41 A x 24 h + 1.297 A x 4/60 h) x 1.119 x 1.25; NFPA 72 household duty.
+                CommandLineRun.of("power", "--format", "json", CommandLineRun.BAKERY.toString())
+                    .out());
+    // The same sum by hand: (0.41 A x 24 h + 1.297 A x 4/60 h) x 1.119 x 1.25; NFPA 72 household
+    // duty.
     double needed =
-        json.at("/supplies/0/lines").valueStream()
+        json.at("/supplies/0/lines")
+            .valueStream()
             .filter(line -> line.get("name").asString().equals("Capacity needed"))
             .findFirst()
             .orElseThrow()

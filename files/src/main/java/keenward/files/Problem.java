@@ -7,7 +7,8 @@ package keenward.files;
  * @param line from 1
  * @param column from 1, counted in Unicode code points
  * @param what what is wrong, with the offending text in it
- * @param expected what would have been right, worded to follow "expected"; empty when {@code what} says it all
+ * @param expected what would have been right, worded to follow "expected"; empty when {@code what}
+ *     says it all
  * @param remedy what to do about it; empty when there is nothing to add
  */
 public record Problem(

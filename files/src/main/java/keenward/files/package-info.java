@@ -1,4 +1,7 @@
-/** Files in and out: site plans and panel descriptions with the place of every fact, and problems that name it. */
+/**
+ * Files in and out: site plans and panel descriptions with the place of every fact, and problems
+ * that name it.
+ */
 @NullMarked
 package keenward.files;
 

@@ -21,7 +21,9 @@ public final class Golden {
         Files.writeString(file, text, UTF_8);
       }
       String kept = Files.exists(file) ? Files.readString(file, UTF_8) : "";
-      assertThat(text).as("%s; renew with -Dgolden=renew and read the difference", file).isEqualTo(kept);
+      assertThat(text)
+          .as("%s; renew with -Dgolden=renew and read the difference", file)
+          .isEqualTo(kept);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

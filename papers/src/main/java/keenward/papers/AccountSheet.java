@@ -73,8 +73,17 @@ final class AccountSheet {
     fact(facts, "Event codes", stated("format", monitoring.format().map(Worded::word), missing));
     fact(facts, "Paths", String.join(", ", monitoring.paths().stream().map(Worded::word).toList()));
     fact(facts, "Polled every", Say.factOrBlank(monitoring.polling().map(Span::written)));
-    fact(facts, "Test signal every", stated("test every", monitoring.testInterval().map(Span::written), missing));
-    fact(facts, "Openings and closings", stated("openings and closings", monitoring.openingsAndClosings().map(yes -> yes ? "reported" : "not reported"), missing));
+    fact(
+        facts,
+        "Test signal every",
+        stated("test every", monitoring.testInterval().map(Span::written), missing));
+    fact(
+        facts,
+        "Openings and closings",
+        stated(
+            "openings and closings",
+            monitoring.openingsAndClosings().map(yes -> yes ? "reported" : "not reported"),
+            missing));
     fact(facts, "Permit", stated("permit", monitoring.permit(), missing));
     fact(facts, "Receiver and line", "");
     fact(facts, "Keeper of the encryption key", "");
@@ -123,7 +132,8 @@ final class AccountSheet {
               .map(Person::phone)
               .map(Say::factOrBlank)
               .orElse("");
-      views.add(new View().number("order", views.size() + 1).text("name", name).text("phone", phone));
+      views.add(
+          new View().number("order", views.size() + 1).text("name", name).text("phone", phone));
     }
     return views;
   }

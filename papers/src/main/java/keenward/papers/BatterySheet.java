@@ -21,8 +21,7 @@ final class BatterySheet {
   static Sheet of(PapersInput input) {
     View view =
         new View()
-            .views(
-                "supplies", input.power().supplies().stream().map(BatterySheet::supply).toList())
+            .views("supplies", input.power().supplies().stream().map(BatterySheet::supply).toList())
             .views("cables", input.power().cableRuns().stream().map(BatterySheet::cable).toList())
             .views("missing", input.power().notAssessed().stream().map(Say::missing).toList());
     return Sheet.of("battery-sheet", "Battery sheet", "technician and inspector", view);
@@ -36,20 +35,28 @@ final class BatterySheet {
     fact(facts, "Output voltage", Say.fact(supply.voltage().map(Quantity::written)));
     fact(facts, "Rating for devices", Say.fact(supply.rating().map(Quantity::written)));
     fact(facts, "Charging current", Say.fact(supply.chargeCurrent().map(Quantity::written)));
-    fact(facts, "Largest battery it holds", Say.fact(supply.largestBattery().map(Quantity::written)));
-    fact(facts, "Battery", battery.map(each -> Say.fact(each.capacity().map(Quantity::written))).orElse(Say.NOTHING));
-    fact(facts, "Battery fitted on", battery.map(each -> Say.fact(each.fitted().map(Object::toString))).orElse(Say.NOTHING));
+    fact(
+        facts,
+        "Largest battery it holds",
+        Say.fact(supply.largestBattery().map(Quantity::written)));
+    fact(
+        facts,
+        "Battery",
+        battery.map(each -> Say.fact(each.capacity().map(Quantity::written))).orElse(Say.NOTHING));
+    fact(
+        facts,
+        "Battery fitted on",
+        battery.map(each -> Say.fact(each.fitted().map(Object::toString))).orElse(Say.NOTHING));
     fact(facts, "Lowest temperature", Say.fact(supply.lowestTemperature().map(Quantity::written)));
     List<View> after = new ArrayList<>();
     budget.fitted().ifPresent(line -> after.add(line(line)));
     budget.recharge().ifPresent(each -> after.add(line(each.hours())));
     budget
         .output()
-        .ifPresent(
-            each -> {
-              after.add(line(each.atRest()));
-              after.add(line(each.inAlarm()));
-            });
+        .ifPresent(each -> {
+          after.add(line(each.atRest()));
+          after.add(line(each.inAlarm()));
+        });
     budget.information().forEach(line -> after.add(line(line)));
     return new View()
         .text("name", supply.name())
@@ -82,8 +89,12 @@ final class BatterySheet {
   private static View load(LoadLine line) {
     return new View()
         .text("name", line.name())
-        .text("standby", Say.fact(line.standby().map(Quantity::written).or(keenward.core.plan.Fact.unknown())))
-        .text("alarm", Say.fact(line.alarm().map(Quantity::written).or(keenward.core.plan.Fact.unknown())))
+        .text(
+            "standby",
+            Say.fact(line.standby().map(Quantity::written).or(keenward.core.plan.Fact.unknown())))
+        .text(
+            "alarm",
+            Say.fact(line.alarm().map(Quantity::written).or(keenward.core.plan.Fact.unknown())))
         .text(
             "source",
             line.standbySource().equals(line.alarmSource())

@@ -27,12 +27,11 @@ final class CoverSheet {
         .views(
             "papers",
             papers.stream()
-                .map(
-                    paper ->
-                        new View()
-                            .text("name", paper.name())
-                            .text("title", paper.title())
-                            .text("reader", paper.reader()))
+                .map(paper ->
+                    new View()
+                        .text("name", paper.name())
+                        .text("title", paper.title())
+                        .text("reader", paper.reader()))
                 .toList());
   }
 }

@@ -21,11 +21,10 @@ final class EnteringSheet {
           sheet(
               EntrySheet.of(input.plan()),
               by.proof().refutations().stream()
-                  .map(
-                      each ->
-                          new Obstacle(
-                              "the replay refuted the steps: " + each.what(),
-                              "report the panel description and the plan, and enter by hand"))
+                  .map(each ->
+                      new Obstacle(
+                          "the replay refuted the steps: " + each.what(),
+                          "report the panel description and the plan, and enter by hand"))
                   .toList());
       case Entering.ByHand by -> sheet(by.sheet(), by.why());
     };
@@ -35,23 +34,21 @@ final class EnteringSheet {
     WorkOrder order = by.order();
     List<View> passing =
         order.passing().stream()
-            .map(
-                change ->
-                    new View()
-                        .text("what", change.slot().describe())
-                        .text("before", OrderWords.value(change.slot(), change.before()))
-                        .text("after", OrderWords.value(change.slot(), change.after()))
-                        .flag("back", change.putBack())
-                        .number("step", change.atStep()))
+            .map(change ->
+                new View()
+                    .text("what", change.slot().describe())
+                    .text("before", OrderWords.value(change.slot(), change.before()))
+                    .text("after", OrderWords.value(change.slot(), change.after()))
+                    .flag("back", change.putBack())
+                    .number("step", change.atStep()))
             .toList();
     List<View> overwritten =
         order.overwritten().stream()
-            .map(
-                each ->
-                    new View()
-                        .text("what", each.slot().describe())
-                        .text("after", OrderWords.value(each.slot(), each.after()))
-                        .number("step", each.atStep()))
+            .map(each ->
+                new View()
+                    .text("what", each.slot().describe())
+                    .text("after", OrderWords.value(each.slot(), each.after()))
+                    .number("step", each.atStep()))
             .toList();
     View view =
         new View()
@@ -110,11 +107,10 @@ final class EnteringSheet {
               .views("leave", List.of())
               .views("come-back", List.of());
       part.stop()
-          .ifPresent(
-              stop -> {
-                way(view, told, "leave", stop.leave(), part.title());
-                way(view, told, "come-back", stop.comeBack(), part.title());
-              });
+          .ifPresent(stop -> {
+            way(view, told, "leave", stop.leave(), part.title());
+            way(view, told, "come-back", stop.comeBack(), part.title());
+          });
       parts.add(view);
     }
     return parts;
@@ -159,12 +155,11 @@ final class EnteringSheet {
               .views(
                   "values",
                   part.values().stream()
-                      .map(
-                          value ->
-                              new View()
-                                  .text("what", value.what())
-                                  .text("value", value.value())
-                                  .text("source", value.source()))
+                      .map(value ->
+                          new View()
+                              .text("what", value.what())
+                              .text("value", value.value())
+                              .text("source", value.source()))
                       .toList()));
     }
     View view =

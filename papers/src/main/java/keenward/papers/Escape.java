@@ -5,21 +5,23 @@ final class Escape {
 
   private Escape() {}
 
-  /** Characters that XML can't hold, and marks that turn the direction of what follows, become a replacement mark. */
+  /**
+   * Characters that XML can't hold, and marks that turn the direction of what follows, become a
+   * replacement mark.
+   */
   static String html(String raw) {
     StringBuilder escaped = new StringBuilder(raw.length() + 16);
     raw.codePoints()
-        .forEach(
-            point -> {
-              switch (point) {
-                case '&' -> escaped.append("&amp;");
-                case '<' -> escaped.append("&lt;");
-                case '>' -> escaped.append("&gt;");
-                case '"' -> escaped.append("&quot;");
-                case '\'' -> escaped.append("&#39;");
-                default -> escaped.appendCodePoint(isPrintable(point) ? point : 0xFFFD);
-              }
-            });
+        .forEach(point -> {
+          switch (point) {
+            case '&' -> escaped.append("&amp;");
+            case '<' -> escaped.append("&lt;");
+            case '>' -> escaped.append("&gt;");
+            case '"' -> escaped.append("&quot;");
+            case '\'' -> escaped.append("&#39;");
+            default -> escaped.appendCodePoint(isPrintable(point) ? point : 0xFFFD);
+          }
+        });
     return escaped.toString();
   }
 
@@ -35,7 +37,10 @@ final class Escape {
         || (point >= 0x10000 && point <= 0x10FFFF);
   }
 
-  /** Unicode bidirectional embeddings, overrides and isolates: a name could make a line read backwards. */
+  /**
+   * Unicode bidirectional embeddings, overrides and isolates: a name could make a line read
+   * backwards.
+   */
   private static boolean isDirectionMark(int point) {
     return (point >= 0x202A && point <= 0x202E) || (point >= 0x2066 && point <= 0x2069);
   }

@@ -31,7 +31,9 @@ final class FindingsSheet {
     }
     List<View> missing = new ArrayList<>();
     for (NotAssessed each : input.check().notAssessed()) {
-      missing.add(Say.missing(each.why(), each.lineToAdd(), place(input, each.place())).text("code", each.code()));
+      missing.add(
+          Say.missing(each.why(), each.lineToAdd(), place(input, each.place()))
+              .text("code", each.code()));
     }
     List<String> passed = input.check().passed().stream().map(RuleOutcome::code).toList();
     List<String> idle =

@@ -24,7 +24,8 @@ final class LabelSheet {
     }
     if (plan.supplies().isEmpty()) {
       missing.add(
-          Say.missing("the battery", "supplies: { Main: { battery: { capacity: ... Ah } } }", "supplies"));
+          Say.missing(
+              "the battery", "supplies: { Main: { battery: { capacity: ... Ah } } }", "supplies"));
     }
     missing.addAll(ZoneScheduleSheet.missing(plan));
     View view =
@@ -34,7 +35,11 @@ final class LabelSheet {
             .text("phone", Say.factOrBlank(plan.site().contact()))
             .views("supplies", plan.supplies().stream().map(LabelSheet::supply).toList())
             .views("zones", plan.zones().stream().map(zone -> zone(plan, zone)).toList())
-            .text("last", service.map(each -> Say.factOrBlank(each.lastVisit().map(Object::toString))).orElse(""))
+            .text(
+                "last",
+                service
+                    .map(each -> Say.factOrBlank(each.lastVisit().map(Object::toString)))
+                    .orElse(""))
             .text("next", service.flatMap(LabelSheet::next).orElse(""))
             .views("missing", missing);
     return Sheet.of("door-label", "Panel door label", "inside the panel door", view);
@@ -44,8 +49,12 @@ final class LabelSheet {
     Optional<Battery> battery = supply.battery().find();
     return new View()
         .text("name", supply.name())
-        .text("capacity", battery.map(each -> Say.factOrBlank(each.capacity().map(Quantity::written))).orElse(""))
-        .text("fitted", battery.map(each -> Say.factOrBlank(each.fitted().map(Object::toString))).orElse(""));
+        .text(
+            "capacity",
+            battery.map(each -> Say.factOrBlank(each.capacity().map(Quantity::written))).orElse(""))
+        .text(
+            "fitted",
+            battery.map(each -> Say.factOrBlank(each.fitted().map(Object::toString))).orElse(""));
   }
 
   private static View zone(SitePlan plan, Zone zone) {
@@ -61,8 +70,7 @@ final class LabelSheet {
     return service
         .lastVisit()
         .find()
-        .flatMap(
-            last ->
-                service.interval().find().map(each -> last.plusMonths(each.months()).toString()));
+        .flatMap(last ->
+            service.interval().find().map(each -> last.plusMonths(each.months()).toString()));
   }
 }

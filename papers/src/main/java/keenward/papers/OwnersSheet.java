@@ -37,7 +37,18 @@ final class OwnersSheet {
     View view =
         new View()
             .views("areas", plan.hasPartitions() ? areas() : List.of())
-            .texts("keypads", plan.devicesOf(DeviceKind.KEYPAD).map(device -> device.name() + device.room().find().filter(room -> !device.name().contains(room)).map(room -> " (" + room + ")").orElse("")).toList())
+            .texts(
+                "keypads",
+                plan.devicesOf(DeviceKind.KEYPAD)
+                    .map(device ->
+                        device.name()
+                            + device
+                                .room()
+                                .find()
+                                .filter(room -> !device.name().contains(room))
+                                .map(room -> " (" + room + ")")
+                                .orElse(""))
+                    .toList())
             .text("exit-time", input.settings().get(Setting.EXIT_TIME).words())
             .views("ways-in", waysIn())
             .texts("not-doors", doorsNotToUse())
@@ -75,7 +86,13 @@ final class OwnersSheet {
         views.add(
             new View()
                 .text("door", door(zone))
-                .text("time", input.settings().findEntryDelay(delay).map(Settings.Resolved::words).orElse(Say.UNKNOWN)));
+                .text(
+                    "time",
+                    input
+                        .settings()
+                        .findEntryDelay(delay)
+                        .map(Settings.Resolved::words)
+                        .orElse(Say.UNKNOWN)));
       }
     }
     return views;

@@ -41,11 +41,7 @@ public final class Papers {
     String cover = templates.fill("cover.html", common(contents));
     String index = file(input.plan().site().name(), templates.fill("index.html", common(contents)));
     return new Pack(
-        papers,
-        cover,
-        index,
-        input.plan().site().name(),
-        size -> printed(size, papers, cover));
+        papers, cover, index, input.plan().site().name(), size -> printed(size, papers, cover));
   }
 
   private Paper paper(Sheet sheet) {

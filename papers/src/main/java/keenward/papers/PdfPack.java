@@ -1,12 +1,12 @@
 package keenward.papers;
 
 import com.openhtmltopdf.bidi.support.ICUBidiReorderer;
-import com.openhtmltopdf.util.XRLog;
 import com.openhtmltopdf.bidi.support.ICUBidiSplitter;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.TextDirection;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -30,7 +30,10 @@ import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
 import org.xml.sax.helpers.DefaultHandler;
 
-/** Prints a pack as one PDF: fonts inside, bookmarks, page numbers. The same pack gives the same bytes. */
+/**
+ * Prints a pack as one PDF: fonts inside, bookmarks, page numbers. The same pack gives the same
+ * bytes.
+ */
 public final class PdfPack {
 
   private static final String SCHEME = "shipped";
@@ -55,7 +58,8 @@ public final class PdfPack {
     builder.defaultTextDirection(TextDirection.LTR);
     builder.useProtocolsStreamImplementation(PdfPack::font, SCHEME);
     // Nothing but the fonts that ship is ever fetched, whatever a template asks for.
-    builder.useUriResolver((base, uri) -> uri.startsWith(SCHEME + ":") || uri.startsWith("#") ? uri : null);
+    builder.useUriResolver(
+        (base, uri) -> uri.startsWith(SCHEME + ":") || uri.startsWith("#") ? uri : null);
     builder.withDiagnosticConsumer(diagnostic -> {});
     builder.withProducer("Keenward");
     builder.withW3cDocument(parse(pack.printed().on(size)), "");

@@ -48,7 +48,9 @@ final class Say {
   }
 
   static String capital(String words) {
-    return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+    return words.isEmpty()
+        ? words
+        : words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
   }
 
   /** What was not assessed, for the template of that name. */

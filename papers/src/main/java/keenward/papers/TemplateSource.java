@@ -14,10 +14,27 @@ public interface TemplateSource {
   /** File names that somebody may replace. */
   List<String> SHIPPED_NAMES =
       List.of(
-          "account-form.html", "battery-sheet.html", "cautions.html", "cover.html", "door-label.html",
-          "drawing.html", "entry-sheet.html", "file.html", "findings.html", "head.html", "index.html",
-          "missing.html", "order-lines.html", "owners-page.html", "pack.html", "print.css",
-          "rehearsal.html", "screen.css", "test-sheet.html", "work-order.html", "zone-schedule.html");
+          "account-form.html",
+          "battery-sheet.html",
+          "cautions.html",
+          "cover.html",
+          "door-label.html",
+          "drawing.html",
+          "entry-sheet.html",
+          "file.html",
+          "findings.html",
+          "head.html",
+          "index.html",
+          "missing.html",
+          "order-lines.html",
+          "owners-page.html",
+          "pack.html",
+          "print.css",
+          "rehearsal.html",
+          "screen.css",
+          "test-sheet.html",
+          "work-order.html",
+          "zone-schedule.html");
 
   /** The text of a template or style sheet; empty when this source has none of that name. */
   Optional<String> find(String name);

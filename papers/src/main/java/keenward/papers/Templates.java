@@ -11,7 +11,10 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Fills templates. What comes from a plan is escaped unless a template asks for it raw, which only pictures need. */
+/**
+ * Fills templates. What comes from a plan is escaped unless a template asks for it raw, which only
+ * pictures need.
+ */
 final class Templates {
 
   private static final Pattern LINE = Pattern.compile("line (\\d+)");

@@ -7,7 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** What a template can see: names with texts, yes or no, lists and further views. Nothing else, and no method to call. */
+/**
+ * What a template can see: names with texts, yes or no, lists and further views. Nothing else, and
+ * no method to call.
+ */
 final class View extends AbstractMap<String, Object> {
 
   private final Map<String, Object> values = new LinkedHashMap<>();

@@ -84,7 +84,9 @@ final class ZoneScheduleSheet {
           new View()
               .text(
                   "what",
-                  indexed ? "Entry delay " + each.index() : Say.capital(each.setting().word().replace(" / ", ", ")))
+                  indexed
+                      ? "Entry delay " + each.index()
+                      : Say.capital(each.setting().word().replace(" / ", ", ")))
               .text("value", each.words())
               .text(
                   "source",

@@ -30,14 +30,13 @@ final class ZoneWords {
   String devices() {
     return Say.list(
         zone.devices().stream()
-            .map(
-                each ->
-                    switch (each) {
-                      case ZoneDevice.Unplaced unplaced -> unplaced.kind().word();
-                      case ZoneDevice.Fitted fitted ->
-                          fitted.device().name()
-                              + (fitted.inputName().isEmpty() ? "" : ", input " + fitted.inputName());
-                    })
+            .map(each ->
+                switch (each) {
+                  case ZoneDevice.Unplaced unplaced -> unplaced.kind().word();
+                  case ZoneDevice.Fitted fitted ->
+                      fitted.device().name()
+                          + (fitted.inputName().isEmpty() ? "" : ", input " + fitted.inputName());
+                })
             .toList());
   }
 
@@ -50,18 +49,16 @@ final class ZoneWords {
   String connection() {
     List<String> words = new ArrayList<>();
     fitted()
-        .forEach(
-            each -> {
-              String wiring = Say.words(each.device().traits().wiring());
-              String serial = each.device().serial().find().map(number -> " " + number).orElse("");
-              words.add(wiring.equals(Say.NOTHING) ? serial.strip() : wiring + serial);
-            });
+        .forEach(each -> {
+          String wiring = Say.words(each.device().traits().wiring());
+          String serial = each.device().serial().find().map(number -> " " + number).orElse("");
+          words.add(wiring.equals(Say.NOTHING) ? serial.strip() : wiring + serial);
+        });
     return Say.list(words.stream().filter(word -> !word.isEmpty()).distinct().toList());
   }
 
   boolean isRadio() {
-    return fitted()
-        .anyMatch(each -> each.device().traits().wiring().equals(Fact.of(Wiring.RADIO)));
+    return fitted().anyMatch(each -> each.device().traits().wiring().equals(Fact.of(Wiring.RADIO)));
   }
 
   String loop() {
@@ -92,15 +89,14 @@ final class ZoneWords {
     List<String> words = new ArrayList<>();
     zone.entryDelay()
         .find()
-        .ifPresent(
-            number ->
-                words.add(
-                    "entry delay "
-                        + number
-                        + Optional.ofNullable(plan.panel().entryDelays().get(number))
-                            .map(Span::written)
-                            .map(time -> ", " + time)
-                            .orElse("")));
+        .ifPresent(number ->
+            words.add(
+                "entry delay "
+                    + number
+                    + Optional.ofNullable(plan.panel().entryDelays().get(number))
+                        .map(Span::written)
+                        .map(time -> ", " + time)
+                        .orElse("")));
     if (!zone.follows().isEmpty()) {
       words.add("follows " + Say.and(zone.follows().stream().map(String::valueOf).toList()));
     }

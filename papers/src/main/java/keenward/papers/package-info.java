@@ -1,4 +1,7 @@
-/** Hand-over documents of a site: templates filled with what was computed, as HTML files and one PDF. No calculation. */
+/**
+ * Hand-over documents of a site: templates filled with what was computed, as HTML files and one
+ * PDF. No calculation.
+ */
 @NullMarked
 package keenward.papers;
 

@@ -20,7 +20,10 @@ import keenward.usecases.site.BadInput;
 import keenward.usecases.site.SiteFiles;
 import org.jspecify.annotations.Nullable;
 
-/** The sites on the bench. A site is computed again when its file or the day has changed, once for all who wait. */
+/**
+ * The sites on the bench. A site is computed again when its file or the day has changed, once for
+ * all who wait.
+ */
 final class Bench {
 
   /**
@@ -41,7 +44,9 @@ final class Bench {
 
   private record Stamp(long modifiedMilliseconds, long size, LocalDate day) {}
 
-  /** One site; its monitor makes requests for it wait for each other, not for those of other sites. */
+  /**
+   * One site; its monitor makes requests for it wait for each other, not for those of other sites.
+   */
   private static final class Place {
     private final String name;
     private final Path path;

@@ -68,7 +68,10 @@ public record Card(
     List<Fact> facts = new ArrayList<>();
     facts.add(
         new Fact(
-            "Zones", Integer.toString(job.site().plan().zones().size()), "plain", Stage.PLAN.address()));
+            "Zones",
+            Integer.toString(job.site().plan().zones().size()),
+            "plain",
+            Stage.PLAN.address()));
     facts.add(
         new Fact(
             "Findings",
@@ -79,10 +82,7 @@ public record Card(
     facts.add(order(job.keyIn()));
     facts.add(
         new Fact(
-            "Tests",
-            job.testPlan().steps().size() + " to do",
-            "plain",
-            Stage.TESTS.address()));
+            "Tests", job.testPlan().steps().size() + " to do", "plain", Stage.TESTS.address()));
     Map<String, String> floors =
         Pictures.floors(job, FloorOptions.phone().idPrefix(standing.name() + "-"));
     return new Card(
@@ -102,13 +102,12 @@ public record Card(
     PowerBudget budget = job.power().supplies().getFirst();
     return budget
         .margin()
-        .map(
-            margin ->
-                new Fact(
-                    "Battery",
-                    "margin " + margin.result(),
-                    margin.value() < 0 ? "bad" : "good",
-                    Stage.POWER.address()))
+        .map(margin ->
+            new Fact(
+                "Battery",
+                "margin " + margin.result(),
+                margin.value() < 0 ? "bad" : "good",
+                Stage.POWER.address()))
         .orElse(new Fact("Battery", "not assessed", "open", Stage.POWER.address()));
   }
 

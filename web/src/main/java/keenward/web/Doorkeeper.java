@@ -12,8 +12,8 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Lets in only the person who started the program: requests must name this machine as host, and carry the token of this
- * start. See docs/decisions/0007-the-workbench-lets-in-who-started-it.md.
+ * Lets in only the person who started the program: requests must name this machine as host, and
+ * carry the token of this start. See docs/decisions/0007-the-workbench-lets-in-who-started-it.md.
  */
 final class Doorkeeper {
 
@@ -37,7 +37,8 @@ final class Doorkeeper {
   void receive(Context request) {
     headers(request);
     int port = request.port();
-    if (!Set.of("127.0.0.1:" + port, "localhost:" + port).contains(String.valueOf(request.host()))) {
+    if (!Set.of("127.0.0.1:" + port, "localhost:" + port)
+        .contains(String.valueOf(request.host()))) {
       refuse(request, 421, "This address is not this workbench's own.");
       return;
     }

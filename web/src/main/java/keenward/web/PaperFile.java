@@ -37,10 +37,9 @@ record PaperFile(String contentType, byte[] bytes) {
     return pack.papers().stream()
         .filter(paper -> name.equals(paper.name() + ".html"))
         .findFirst()
-        .map(
-            paper ->
-                new PaperFile(
-                    "text/html; charset=utf-8", paper.html().getBytes(StandardCharsets.UTF_8)));
+        .map(paper ->
+            new PaperFile(
+                "text/html; charset=utf-8", paper.html().getBytes(StandardCharsets.UTF_8)));
   }
 
   private static PaperFile pdf(Pack pack, PaperSize size) throws IOException {

@@ -35,8 +35,7 @@ public record StagePage(String name, SiteJob job, Stage stage) {
 
   /** The picture of a scenario. */
   public String timeline(RehearsedScenario scenario) {
-    return Pictures.timeline(
-        scenario.result().timeline(), TimelineOptions.desk(scenario.name()));
+    return Pictures.timeline(scenario.result().timeline(), TimelineOptions.desk(scenario.name()));
   }
 
   /** The pages to choose from. */

@@ -78,19 +78,12 @@ public final class Workbench implements AutoCloseable {
                 Map.of("cards", bench.all().stream().map(Card::of).toList())));
     config.routes.get(
         "/assets/style.css",
-        request ->
-            request
-                .contentType("text/css; charset=utf-8")
-                .result(STYLE));
+        request -> request.contentType("text/css; charset=utf-8").result(STYLE));
     config.routes.get(
         "/assets/light.js",
-        request ->
-            request
-                .contentType("text/javascript; charset=utf-8")
-                .result(asset("light.js")));
+        request -> request.contentType("text/javascript; charset=utf-8").result(asset("light.js")));
     for (Stage stage : Stage.values()) {
-      config.routes.get(
-          "/sites/{site}/" + stage.address(), request -> stage(request, stage));
+      config.routes.get("/sites/{site}/" + stage.address(), request -> stage(request, stage));
     }
     config.routes.get("/sites/{site}/papers/{paper}", this::paper);
     config.routes.error(404, this::missing);
@@ -139,9 +132,7 @@ public final class Workbench implements AutoCloseable {
   private void paper(Context request) throws IOException {
     Optional<SiteJob> job = bench.find(request.pathParam("site")).flatMap(Bench.Standing::find);
     Optional<PaperFile> paper =
-        job.isEmpty()
-            ? Optional.empty()
-            : PaperFile.find(job.get(), request.pathParam("paper"));
+        job.isEmpty() ? Optional.empty() : PaperFile.find(job.get(), request.pathParam("paper"));
     if (paper.isEmpty()) {
       missing(request);
       return;

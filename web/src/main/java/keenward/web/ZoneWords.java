@@ -49,21 +49,21 @@ public final class ZoneWords {
     List<String> words =
         List.of(Severity.values()).stream()
             .filter(severity -> result.count(severity) > 0)
-            .map(
-                severity ->
-                    result.count(severity)
-                        + " "
-                        + severity.word()
-                        + (result.count(severity) == 1 || severity == Severity.ADVICE ? "" : "s"))
+            .map(severity ->
+                result.count(severity)
+                    + " "
+                    + severity.word()
+                    + (result.count(severity) == 1 || severity == Severity.ADVICE ? "" : "s"))
             .toList();
     return (words.isEmpty() ? "no findings" : String.join(", ", words))
-        + (result.notAssessed().isEmpty() ? "" : ", " + result.notAssessed().size() + " not assessed");
+        + (result.notAssessed().isEmpty()
+            ? ""
+            : ", " + result.notAssessed().size() + " not assessed");
   }
 
   /** Zone numbers of a finding, for lighting them on the drawing. */
   public static String zones(Finding finding) {
-    return String.join(
-        " ", finding.involved().zones().stream().map(String::valueOf).toList());
+    return String.join(" ", finding.involved().zones().stream().map(String::valueOf).toList());
   }
 
   /** Title of the page that says what to press. */
@@ -86,7 +86,8 @@ public final class ZoneWords {
               + ordered.keypad()
               + ", from "
               + ordered.found();
-      case KeyIn.Refused refused -> "No order could be made or proved for " + refused.description().panel() + ".";
+      case KeyIn.Refused refused ->
+          "No order could be made or proved for " + refused.description().panel() + ".";
       case KeyIn.ByHand byHand -> byHand.why();
     };
   }

@@ -67,8 +67,11 @@ class WorkbenchTest {
   void showsTheSitesToWhoHasTheKey() throws Exception {
     HttpResponse<String> page = get(workbench.address());
     assertThat(page.statusCode()).isEqualTo(200);
-    assertThat(page.body()).contains("Sites on the bench", "Kiosk &lt;script&gt;").doesNotContain("<script>alert");
-    assertThat(page.headers().firstValue("Content-Security-Policy").orElse("")).contains("default-src 'none'");
+    assertThat(page.body())
+        .contains("Sites on the bench", "Kiosk &lt;script&gt;")
+        .doesNotContain("<script>alert");
+    assertThat(page.headers().firstValue("Content-Security-Policy").orElse(""))
+        .contains("default-src 'none'");
   }
 
   @ParameterizedTest
@@ -83,8 +86,12 @@ class WorkbenchTest {
   @Test
   void refusesWhoHasNoKeyOrAWrongOne() throws Exception {
     HttpClient stranger = HttpClient.newHttpClient();
-    for (String path : List.of("/", "/sites/kiosk/plan", "/assets/style.css", "/?start=" + "0".repeat(48))) {
-      assertThat(stranger.send(request(path).build(), HttpResponse.BodyHandlers.ofString()).statusCode())
+    for (String path :
+        List.of("/", "/sites/kiosk/plan", "/assets/style.css", "/?start=" + "0".repeat(48))) {
+      assertThat(
+              stranger
+                  .send(request(path).build(), HttpResponse.BodyHandlers.ofString())
+                  .statusCode())
           .as(path)
           .isEqualTo(403);
     }
@@ -97,7 +104,11 @@ class WorkbenchTest {
       socket
           .getOutputStream()
           .write(
-              ("GET " + address.getPath() + "?" + address.getQuery() + " HTTP/1.1\r\nHost: rebound.test\r\nConnection: close\r\n\r\n")
+              ("GET "
+                      + address.getPath()
+                      + "?"
+                      + address.getQuery()
+                      + " HTTP/1.1\r\nHost: rebound.test\r\nConnection: close\r\n\r\n")
                   .getBytes(StandardCharsets.US_ASCII));
       assertThat(new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8))
           .startsWith("HTTP/1.1 421")
@@ -116,7 +127,11 @@ class WorkbenchTest {
   void saysThatThereIsNoSuchPage() throws Exception {
     get(workbench.address());
     for (String path :
-        List.of("/sites/none/plan", "/sites/kiosk/nothing", "/sites/kiosk/papers/..%2Fx", "/sites/kiosk/papers/x.html")) {
+        List.of(
+            "/sites/none/plan",
+            "/sites/kiosk/nothing",
+            "/sites/kiosk/papers/..%2Fx",
+            "/sites/kiosk/papers/x.html")) {
       HttpResponse<String> page = get(path);
       assertThat(page.statusCode()).as(path).isBetween(400, 404);
       assertThat(page.body()).doesNotContain("Exception", "\tat ");
@@ -127,7 +142,8 @@ class WorkbenchTest {
   void followsTheFileAndSaysWhatIsWrongWithIt() throws Exception {
     get(workbench.address());
     Files.writeString(site, PLAN.replace("follower", "folower"));
-    assertThat(get("/sites/kiosk/plan").body()).contains("cannot be used", "kiosk.site.yaml:5:", "follower");
+    assertThat(get("/sites/kiosk/plan").body())
+        .contains("cannot be used", "kiosk.site.yaml:5:", "follower");
     Files.writeString(site, PLAN.replace("Motion", "Movement"));
     assertThat(get("/sites/kiosk/plan").body()).contains("Movement");
   }

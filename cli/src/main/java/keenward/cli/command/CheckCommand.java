@@ -13,7 +13,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Says what is wrong with a site plan, worst first. */
-@Command(name = "check", description = "Says what is wrong with a site plan, worst first.", mixinStandardHelpOptions = true)
+@Command(
+    name = "check",
+    description = "Says what is wrong with a site plan, worst first.",
+    mixinStandardHelpOptions = true)
 public final class CheckCommand implements Callable<Integer> {
 
   private final Surroundings surroundings;
@@ -32,7 +35,9 @@ public final class CheckCommand implements Callable<Integer> {
   public Integer call() throws BadInput {
     SiteFile file = SiteFiles.load(site);
     CheckResult result = surroundings.keenward().check(file, choices.options(surroundings));
-    surroundings.out().print(choices.json() ? Json.check(file, result) : CheckText.of(file, result));
+    surroundings
+        .out()
+        .print(choices.json() ? Json.check(file, result) : CheckText.of(file, result));
     return result.hasErrors() ? Exit.FINDINGS : Exit.FINE;
   }
 }

@@ -49,7 +49,9 @@ public final class DemoCommand implements Callable<Integer> {
     if (result == Exit.BAD_INPUT) {
       return result;
     }
-    surroundings.out().println("\nThe faults above are deliberate; the tour in README.md goes through them.");
+    surroundings
+        .out()
+        .println("\nThe faults above are deliberate; the tour in README.md goes through them.");
     surroundings.out().flush();
     return noServe ? Exit.FINE : Serving.serve(surroundings, sites, port);
   }

@@ -13,7 +13,11 @@ final class DemoSites {
   private DemoSites() {}
 
   static List<Path> in(Path home) {
-    try (Stream<Path> files = Files.find(home.resolve("demo"), 2, (path, attributes) -> path.toString().endsWith(".site.yaml"))) {
+    try (Stream<Path> files =
+        Files.find(
+            home.resolve("demo"),
+            2,
+            (path, attributes) -> path.toString().endsWith(".site.yaml"))) {
       return files.sorted().toList();
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);

@@ -10,7 +10,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** The whole job: checks, sums, rehearsal, order, test plan and papers of each site, in a folder each. */
+/**
+ * The whole job: checks, sums, rehearsal, order, test plan and papers of each site, in a folder
+ * each.
+ */
 @Command(
     name = "job",
     aliases = "papers",

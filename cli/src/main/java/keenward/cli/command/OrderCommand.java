@@ -15,8 +15,14 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Makes the work order for the panel, proved; or an entry sheet where the panel has no description. */
-@Command(name = "order", description = "Makes the work order for the panel, proved; or an entry sheet where the panel has no description.", mixinStandardHelpOptions = true)
+/**
+ * Makes the work order for the panel, proved; or an entry sheet where the panel has no description.
+ */
+@Command(
+    name = "order",
+    description =
+        "Makes the work order for the panel, proved; or an entry sheet where the panel has no description.",
+    mixinStandardHelpOptions = true)
 public final class OrderCommand implements Callable<Integer> {
 
   private final Surroundings surroundings;
@@ -41,7 +47,8 @@ public final class OrderCommand implements Callable<Integer> {
   @Option(
       names = "--overwrite-unseen",
       paramLabel = "FIELD",
-      description = "A panel field that may be overwritten without being read first; may be repeated.")
+      description =
+          "A panel field that may be overwritten without being read first; may be repeated.")
   List<String> consents = List.of();
 
   /** The command in its surroundings. */

@@ -41,7 +41,8 @@ public final class PlanCommand {
 
     @Option(
         names = "--with-defaults",
-        description = "Also the settings that the plan leaves open, each with where its value came from.")
+        description =
+            "Also the settings that the plan leaves open, each with where its value came from.")
     boolean withDefaults;
 
     @Mixin final JobChoices choices = new JobChoices();

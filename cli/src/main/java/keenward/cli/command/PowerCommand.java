@@ -13,7 +13,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Shows the sums of supplies, batteries and cables, every line. */
-@Command(name = "power", description = "Shows the sums of supplies, batteries and cables, every line.", mixinStandardHelpOptions = true)
+@Command(
+    name = "power",
+    description = "Shows the sums of supplies, batteries and cables, every line.",
+    mixinStandardHelpOptions = true)
 public final class PowerCommand implements Callable<Integer> {
 
   private final Surroundings surroundings;

@@ -3,7 +3,10 @@ package keenward.cli.command;
 import java.io.PrintWriter;
 import keenward.core.progress.Progress;
 
-/** Progress as one line that is written over, at a terminal only. Control-C ends the process, and so the work. */
+/**
+ * Progress as one line that is written over, at a terminal only. Control-C ends the process, and so
+ * the work.
+ */
 final class ProgressLine implements Progress, AutoCloseable {
 
   private static final long LEAST_NANOSECONDS_BETWEEN = 100_000_000;

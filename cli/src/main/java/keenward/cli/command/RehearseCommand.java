@@ -18,7 +18,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Shows what the planned system will do, with the reason of each event. */
-@Command(name = "rehearse", description = "Shows what the planned system will do, with the reason of each event.", mixinStandardHelpOptions = true)
+@Command(
+    name = "rehearse",
+    description = "Shows what the planned system will do, with the reason of each event.",
+    mixinStandardHelpOptions = true)
 public final class RehearseCommand implements Callable<Integer> {
 
   private final Surroundings surroundings;
@@ -50,7 +53,8 @@ public final class RehearseCommand implements Callable<Integer> {
             : Rehearser.script(file, panel, script);
     surroundings
         .out()
-        .print(choices.json() ? Json.rehearsal(file, rehearsal) : RehearsalText.of(file, rehearsal));
+        .print(
+            choices.json() ? Json.rehearsal(file, rehearsal) : RehearsalText.of(file, rehearsal));
     boolean met =
         rehearsal.scenarios().stream().allMatch(scenario -> scenario.result().unmet().isEmpty());
     return met ? Exit.FINE : Exit.FINDINGS;

@@ -35,14 +35,13 @@ public final class RulesCommand implements Callable<Integer> {
           .print(
               Json.text(
                   cards.stream()
-                      .map(
-                          card ->
-                              Map.of(
-                                  "code", card.code(),
-                                  "fault", card.fault(),
-                                  "severity", card.severity().word(),
-                                  "purpose", card.purpose(),
-                                  "remedy", card.remedy()))
+                      .map(card ->
+                          Map.of(
+                              "code", card.code(),
+                              "fault", card.fault(),
+                              "severity", card.severity().word(),
+                              "purpose", card.purpose(),
+                              "remedy", card.remedy()))
                       .toList()));
     } else {
       for (RuleCard card : cards) {

@@ -10,7 +10,8 @@ import picocli.CommandLine.Parameters;
 /** Serves the workbench until it is stopped. */
 @Command(
     name = "serve",
-    description = "Shows the sites in the browser, on this machine only, until stopped with Control-C.",
+    description =
+        "Shows the sites in the browser, on this machine only, until stopped with Control-C.",
     mixinStandardHelpOptions = true)
 public final class ServeCommand implements Callable<Integer> {
 

@@ -14,7 +14,9 @@ final class Serving {
 
   static int serve(Surroundings surroundings, List<Path> sites, int port) {
     if (port < 0 || port > MOST_PORT) {
-      surroundings.err().println("--port: " + port + " is no port; expected 1 to 65535, or 0 for a free one");
+      surroundings
+          .err()
+          .println("--port: " + port + " is no port; expected 1 to 65535, or 0 for a free one");
       return Exit.BAD_INPUT;
     }
     Workbench workbench;
@@ -23,17 +25,19 @@ final class Serving {
     } catch (RuntimeException failure) {
       surroundings
           .err()
-          .println("--port: port " + port + " cannot be opened; name another one, or none for a free one");
+          .println(
+              "--port: port "
+                  + port
+                  + " cannot be opened; name another one, or none for a free one");
       return Exit.BAD_INPUT;
     }
     CountDownLatch stopped = new CountDownLatch(1);
     Runtime.getRuntime()
         .addShutdownHook(
-            new Thread(
-                () -> {
-                  workbench.close();
-                  stopped.countDown();
-                }));
+            new Thread(() -> {
+              workbench.close();
+              stopped.countDown();
+            }));
     surroundings.out().println("\nThe workbench is at " + workbench.address());
     surroundings.out().println("Open it in a browser on this machine; Control-C stops it.");
     surroundings.out().flush();

@@ -13,7 +13,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Lists what to test on site, and what keypad and centre must show. */
-@Command(name = "testplan", description = "Lists what to test on site, and what keypad and centre must show.", mixinStandardHelpOptions = true)
+@Command(
+    name = "testplan",
+    description = "Lists what to test on site, and what keypad and centre must show.",
+    mixinStandardHelpOptions = true)
 public final class TestPlanCommand implements Callable<Integer> {
 
   private final Surroundings surroundings;
@@ -35,7 +38,9 @@ public final class TestPlanCommand implements Callable<Integer> {
         TestPlan.of(
             file.plan(),
             surroundings.keenward().panel(file, choices.options(surroundings)).defaults());
-    surroundings.out().print(choices.json() ? Json.testPlan(file, plan) : TestPlanText.of(file, plan));
+    surroundings
+        .out()
+        .print(choices.json() ? Json.testPlan(file, plan) : TestPlanText.of(file, plan));
     return Exit.FINE;
   }
 }

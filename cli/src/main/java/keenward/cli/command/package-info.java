@@ -3,4 +3,3 @@
 package keenward.cli.command;
 
 import org.jspecify.annotations.NullMarked;
-

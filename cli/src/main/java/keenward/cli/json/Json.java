@@ -20,7 +20,10 @@ import keenward.usecases.site.SiteFile;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 
-/** Results as JSON. Keys are camel case, units stand in the key, places are {@code FILE:LINE:COLUMN}. */
+/**
+ * Results as JSON. Keys are camel case, units stand in the key, places are {@code
+ * FILE:LINE:COLUMN}.
+ */
 public final class Json {
 
   private static final JsonMapper MAPPER =
@@ -95,13 +98,12 @@ public final class Json {
     json.put(
         "notAssessed",
         result.notAssessed().stream()
-            .map(
-                open ->
-                    map(
-                        "code", open.code(),
-                        "place", site.positions().of(open.place()).toString(),
-                        "why", open.why(),
-                        "lineToAdd", open.lineToAdd()))
+            .map(open ->
+                map(
+                    "code", open.code(),
+                    "place", site.positions().of(open.place()).toString(),
+                    "why", open.why(),
+                    "lineToAdd", open.lineToAdd()))
             .toList());
     json.put("passed", result.passed().stream().map(outcome -> outcome.code()).toList());
     return json;
@@ -122,12 +124,11 @@ public final class Json {
         "supplies", power.supplies().stream().map(Json::budget).toList(),
         "cableRuns",
             power.cableRuns().stream()
-                .map(
-                    run ->
-                        map(
-                            "device", run.device().name(),
-                            "cables", run.cables(),
-                            "volts", run.volts().value()))
+                .map(run ->
+                    map(
+                        "device", run.device().name(),
+                        "cables", run.cables(),
+                        "volts", run.volts().value()))
                 .toList(),
         "notAssessed", missing(power.notAssessed()));
   }
@@ -173,11 +174,12 @@ public final class Json {
               "groups", OrderSheet.of(ordered.order()).parts().stream().map(Json::part).toList());
       case KeyIn.Refused refused ->
           map(
-              "kind", "refused",
+              "kind",
+              "refused",
               "reasons",
-                  refused.reasons().stream()
-                      .map(reason -> map("what", reason.what(), "remedy", reason.remedy()))
-                      .toList());
+              refused.reasons().stream()
+                  .map(reason -> map("what", reason.what(), "remedy", reason.remedy()))
+                  .toList());
       case KeyIn.ByHand byHand ->
           map(
               "kind", "entrySheet",
@@ -199,31 +201,28 @@ public final class Json {
     return map(
         "scenarios",
         rehearsal.scenarios().stream()
-            .map(
-                scenario ->
-                    map(
-                        "name", scenario.name(),
-                        "reason", scenario.reason(),
-                        "rows",
-                            scenario.result().timeline().rows().stream()
-                                .map(
-                                    row ->
-                                        map(
-                                            "clock", row.clock(),
-                                            "tenths", row.atTenths(),
-                                            "kind", row.kind().word(),
-                                            "what", row.what(),
-                                            "because", row.reason()))
-                                .toList(),
-                        "unmet",
-                            scenario.result().unmet().stream()
-                                .map(
-                                    unmet ->
-                                        map(
-                                            "line", unmet.line(),
-                                            "expected", unmet.expected(),
-                                            "found", unmet.found()))
-                                .toList()))
+            .map(scenario ->
+                map(
+                    "name", scenario.name(),
+                    "reason", scenario.reason(),
+                    "rows",
+                        scenario.result().timeline().rows().stream()
+                            .map(row ->
+                                map(
+                                    "clock", row.clock(),
+                                    "tenths", row.atTenths(),
+                                    "kind", row.kind().word(),
+                                    "what", row.what(),
+                                    "because", row.reason()))
+                            .toList(),
+                    "unmet",
+                        scenario.result().unmet().stream()
+                            .map(unmet ->
+                                map(
+                                    "line", unmet.line(),
+                                    "expected", unmet.expected(),
+                                    "found", unmet.found()))
+                            .toList()))
             .toList());
   }
 

@@ -42,19 +42,19 @@ public final class JobText {
     Page page = new Page();
     for (Map<String, Object> summary : summaries) {
       page.heading(String.valueOf(summary.get("site")));
-      summary.forEach(
-          (label, value) -> {
-            if (value instanceof List<?> errors) {
-              errors.stream()
-                  .limit(MOST_FINDINGS)
-                  .forEach(error -> page.hanging("  ! ", 4, String.valueOf(error)));
-              if (errors.size() > MOST_FINDINGS) {
-                page.line("    and " + (errors.size() - MOST_FINDINGS) + " more in findings.txt");
-              }
-            } else if (!label.equals("site")) {
-              page.hanging(label + " ".repeat(Math.max(1, 14 - label.length())), 14, String.valueOf(value));
-            }
-          });
+      summary.forEach((label, value) -> {
+        if (value instanceof List<?> errors) {
+          errors.stream()
+              .limit(MOST_FINDINGS)
+              .forEach(error -> page.hanging("  ! ", 4, String.valueOf(error)));
+          if (errors.size() > MOST_FINDINGS) {
+            page.line("    and " + (errors.size() - MOST_FINDINGS) + " more in findings.txt");
+          }
+        } else if (!label.equals("site")) {
+          page.hanging(
+              label + " ".repeat(Math.max(1, 14 - label.length())), 14, String.valueOf(value));
+        }
+      });
     }
     return page.toString();
   }
@@ -73,7 +73,8 @@ public final class JobText {
           .append(words.isEmpty() ? "" : "; ")
           .append(budget.supply().name())
           .append(": battery ")
-          .append(budget.margin().map(margin -> "margin " + margin.result()).orElse("not assessed"));
+          .append(
+              budget.margin().map(margin -> "margin " + margin.result()).orElse("not assessed"));
     }
     return words.toString();
   }

@@ -40,7 +40,10 @@ public final class OrderText {
               + ", hash "
               + ordered.hash().substring(0, 12);
       case KeyIn.Refused refused ->
-          "no order: " + refused.reasons().size() + " reason(s), first: " + refused.reasons().getFirst().what();
+          "no order: "
+              + refused.reasons().size()
+              + " reason(s), first: "
+              + refused.reasons().getFirst().what();
       case KeyIn.ByHand byHand -> "entry sheet, UNPROVED: " + byHand.why();
     };
   }
@@ -72,26 +75,24 @@ public final class OrderText {
       page.gap().line("The panel holds what the plan wants: nothing to do.");
     }
     planned(page, ordered.planned());
-    order
-        .assumptions()
-        .forEach(assumption -> page.hanging("assumed   ", 10, assumption.what()));
+    order.assumptions().forEach(assumption -> page.hanging("assumed   ", 10, assumption.what()));
     order
         .overwritten()
-        .forEach(
-            unseen ->
-                page.hanging(
-                    "unseen    ",
-                    10,
-                    unseen.slot().describe() + " is overwritten without having been seen, step " + unseen.atStep()));
+        .forEach(unseen ->
+            page.hanging(
+                "unseen    ",
+                10,
+                unseen.slot().describe()
+                    + " is overwritten without having been seen, step "
+                    + unseen.atStep()));
     for (OrderSheet.Part part : OrderSheet.of(order).parts()) {
       page.heading(part.title());
       part.lines().forEach(line -> line(page, line));
       part.stop()
-          .ifPresent(
-              stop ->
-                  page.gap()
-                      .hanging("  STOP HERE IF YOU LIKE. Leave: ", 4, acts(stop.leave()))
-                      .hanging("  Come back: ", 4, acts(stop.comeBack())));
+          .ifPresent(stop ->
+              page.gap()
+                  .hanging("  STOP HERE IF YOU LIKE. Leave: ", 4, acts(stop.leave()))
+                  .hanging("  Come back: ", 4, acts(stop.comeBack())));
     }
   }
 
@@ -122,7 +123,8 @@ public final class OrderText {
   }
 
   private static void refused(Page page, SiteFile site, KeyIn.Refused refused) {
-    page.heading("No order for " + site.plan().site().name() + ", " + refused.description().panel());
+    page.heading(
+        "No order for " + site.plan().site().name() + ", " + refused.description().panel());
     for (Reason reason : refused.reasons()) {
       page.hanging("  - ", 4, reason.what()).hanging("    > ", 6, reason.remedy());
     }
@@ -134,17 +136,25 @@ public final class OrderText {
       page.hanging(
           "cannot    ",
           10,
-          open.place() + ": " + open.what() + "; the panel can hold " + open.expected() + "; " + open.remedy());
+          open.place()
+              + ": "
+              + open.what()
+              + "; the panel can hold "
+              + open.expected()
+              + "; "
+              + open.remedy());
     }
     planned
         .notes()
-        .forEach(note -> page.hanging("note      ", 10, note.slot().describe() + ": " + note.text()));
+        .forEach(
+            note -> page.hanging("note      ", 10, note.slot().describe() + ": " + note.text()));
     planned
         .notYetKnown()
-        .forEach(
-            open ->
-                page.hanging(
-                    "unknown   ", 10, open.slot().describe() + " is left as found; add: " + open.line()));
+        .forEach(open ->
+            page.hanging(
+                "unknown   ",
+                10,
+                open.slot().describe() + " is left as found; add: " + open.line()));
   }
 
   private static void sheet(Page page, SiteFile site, KeyIn.ByHand byHand) {
@@ -158,11 +168,11 @@ public final class OrderText {
       page.heading(part.title());
       page.table(
           part.values().stream()
-              .map(
-                  value ->
-                      List.of(
-                          value.what(),
-                          value.value() + (value.source().isEmpty() ? "" : "  (" + value.source() + ")")))
+              .map(value ->
+                  List.of(
+                      value.what(),
+                      value.value()
+                          + (value.source().isEmpty() ? "" : "  (" + value.source() + ")")))
               .toList());
     }
   }

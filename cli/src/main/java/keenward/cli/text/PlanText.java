@@ -27,8 +27,11 @@ public final class PlanText {
             "regimes    "
                 + (plan.regimes().isEmpty()
                     ? "none stated"
-                    : String.join(", ", plan.regimes().stream().map(regime -> regime.words()).toList())))
-        .line("partitions " + String.join(", ", plan.partitions().stream().map(each -> each.name()).toList()))
+                    : String.join(
+                        ", ", plan.regimes().stream().map(regime -> regime.words()).toList())))
+        .line(
+            "partitions "
+                + String.join(", ", plan.partitions().stream().map(each -> each.name()).toList()))
         .line("devices    " + plan.devices().size())
         .line("users      " + plan.users().size())
         .line("hash       " + site.sha256());

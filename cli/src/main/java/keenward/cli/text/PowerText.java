@@ -43,11 +43,10 @@ public final class PowerText {
       budget.recharge().ifPresent(recharge -> add(page, recharge.hours()));
       budget
           .output()
-          .ifPresent(
-              output -> {
-                add(page, output.atRest());
-                add(page, output.inAlarm());
-              });
+          .ifPresent(output -> {
+            add(page, output.atRest());
+            add(page, output.inAlarm());
+          });
       budget.information().forEach(line -> add(page, line));
       budget.notAssessed().forEach(open -> add(page, open));
     }

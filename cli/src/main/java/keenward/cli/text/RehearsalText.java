@@ -14,7 +14,8 @@ public final class RehearsalText {
   /** The whole page. */
   public static String of(SiteFile site, SiteRehearsal rehearsal) {
     Page page = new Page();
-    page.line("A model of the plan under the stated rules, not of a panel's firmware: the walk test decides.");
+    page.line(
+        "A model of the plan under the stated rules, not of a panel's firmware: the walk test decides.");
     for (Assumption assumption : rehearsal.system().assumptions()) {
       page.hanging(
           "assumed   ", 10, site.positions().of(assumption.place()) + ": " + assumption.text());

@@ -41,9 +41,11 @@ public final class TestPlanText {
         number
             + step.subject().label()
             + step.place()
-                .map(
-                    place ->
-                        " (" + place.room() + (place.floor().isEmpty() ? "" : ", " + place.floor()) + ")")
+                .map(place ->
+                    " ("
+                        + place.room()
+                        + (place.floor().isEmpty() ? "" : ", " + place.floor())
+                        + ")")
                 .orElse(""));
     if (!step.precondition().isEmpty()) {
       page.hanging("      given   ", INDENT + 8, step.precondition());
@@ -53,7 +55,8 @@ public final class TestPlanText {
       page.hanging("      keypad  ", INDENT + 8, step.keypadShows());
     }
     step.time()
-        .ifPresent(time -> page.hanging("      time    ", INDENT + 8, time.words() + " (" + time.source() + ")"));
+        .ifPresent(time ->
+            page.hanging("      time    ", INDENT + 8, time.words() + " (" + time.source() + ")"));
     for (ExpectedSignal signal : step.signals()) {
       page.hanging("      centre  ", INDENT + 8, signal.text() + "  " + signal.words());
     }

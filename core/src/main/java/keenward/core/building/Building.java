@@ -26,7 +26,10 @@ public record Building(
     List<BuildingProblem> problems,
     List<NotPlaced> notPlaced) {
 
-  /** The most corners of a plan that are drawn; more is no building but a mistake, and would take long. */
+  /**
+   * The most corners of a plan that are drawn; more is no building but a mistake, and would take
+   * long.
+   */
   public static final int MOST_CORNERS = 10_000;
 
   public Building {

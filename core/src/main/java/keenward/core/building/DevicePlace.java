@@ -10,7 +10,7 @@ import keenward.core.plan.Point;
  * @param device the device
  * @param floor name of its floor
  * @param room name of its room; empty for a device outside
- * @param at its place on the floor: as stated, or the middle of the opening it watches; empty when only the room is known
+ * @param at its place on the floor: as stated, or the middle of the opening it watches; empty when
+ *     only the room is known
  */
-public record DevicePlace(
-    Device device, String floor, Optional<String> room, Optional<Point> at) {}
+public record DevicePlace(Device device, String floor, Optional<String> room, Optional<Point> at) {}

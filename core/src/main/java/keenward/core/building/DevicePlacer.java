@@ -14,7 +14,10 @@ import keenward.core.plan.SitePlan;
 /** Finds floor, room and place of every device. */
 final class DevicePlacer {
 
-  /** A device is fixed to a wall, a siren to its outer face: so far from its room it still belongs to it. */
+  /**
+   * A device is fixed to a wall, a siren to its outer face: so far from its room it still belongs
+   * to it.
+   */
   private static final double FIXED_TO_WALL_METRES = 0.5;
 
   private final SitePlan plan;
@@ -66,14 +69,13 @@ final class DevicePlacer {
           .map(outline -> outline.distanceToWallsMetres(at))
           // Written so that a distance that is no number is reported too.
           .filter(distance -> !(distance <= FIXED_TO_WALL_METRES))
-          .ifPresent(
-              distance ->
-                  problems.add(
-                      new BuildingProblem(
-                          path(device).then("at"),
-                          device.name() + " lies " + texts.length(distance) + " outside " + room,
-                          "a place in " + room + ", or on its walls",
-                          "correct at: or room:")));
+          .ifPresent(distance ->
+              problems.add(
+                  new BuildingProblem(
+                      path(device).then("at"),
+                      device.name() + " lies " + texts.length(distance) + " outside " + room,
+                      "a place in " + room + ", or on its walls",
+                      "correct at: or room:")));
       return new DevicePlace(device, floor.name(), Optional.of(room), Optional.of(at));
     }
     Optional<Point> middle = device.opening().find().flatMap(name -> middle(floor.name(), name));
@@ -98,11 +100,10 @@ final class DevicePlacer {
     for (FloorGeometry floor : floors) {
       floor
           .findRoomAt(at)
-          .ifPresent(
-              room ->
-                  candidates.add(
-                      new DevicePlace(
-                          device, floor.name(), Optional.of(room.name()), Optional.of(at))));
+          .ifPresent(room ->
+              candidates.add(
+                  new DevicePlace(
+                      device, floor.name(), Optional.of(room.name()), Optional.of(at))));
     }
     if (candidates.size() == 1) {
       return Optional.of(candidates.getFirst());

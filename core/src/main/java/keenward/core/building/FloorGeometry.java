@@ -15,10 +15,7 @@ import keenward.core.plan.Point;
  * @param openings openings that have a place on a wall
  */
 public record FloorGeometry(
-    Floor floor,
-    List<RoomGeometry> rooms,
-    List<WallSegment> walls,
-    List<OpeningPlace> openings) {
+    Floor floor, List<RoomGeometry> rooms, List<WallSegment> walls, List<OpeningPlace> openings) {
 
   public FloorGeometry {
     rooms = List.copyOf(rooms);

@@ -6,9 +6,10 @@ import java.util.PriorityQueue;
 import keenward.core.plan.Point;
 
 /**
- * The place inside an outline that is farthest from it (pole of inaccessibility), found by halving squares and keeping
- * those that could still hold a better place, as in Agafonkin, "A new algorithm for finding a visual center of a
- * polygon" (2016). The centre of area is taken when it is as good within a hundredth of the outline's width.
+ * The place inside an outline that is farthest from it (pole of inaccessibility), found by halving
+ * squares and keeping those that could still hold a better place, as in Agafonkin, "A new algorithm
+ * for finding a visual center of a polygon" (2016). The centre of area is taken when it is as good
+ * within a hundredth of the outline's width.
  */
 final class LabelPoint {
 

@@ -8,11 +8,13 @@ import java.util.Map;
 import keenward.core.plan.Point;
 
 /**
- * Outlines brought onto common nodes, so that edges which coincide within the snap distance have the very same ends.
+ * Outlines brought onto common nodes, so that edges which coincide within the snap distance have
+ * the very same ends.
  *
- * <p>Corners within the snap distance of an earlier corner become that corner. A corner within the snap distance of an
- * edge moves onto it, square to the edge, so that the edge stays straight; then every edge is split at the corners that
- * lie on it. What comes first in the file wins, so the result depends on nothing but the file.
+ * <p>Corners within the snap distance of an earlier corner become that corner. A corner within the
+ * snap distance of an edge moves onto it, square to the edge, so that the edge stays straight; then
+ * every edge is split at the corners that lie on it. What comes first in the file wins, so the
+ * result depends on nothing but the file.
  */
 final class Noding {
 
@@ -49,7 +51,10 @@ final class Noding {
     return nodes.get(number);
   }
 
-  /** The node of each corner of an outline, as written; equal neighbours are corners that were joined. */
+  /**
+   * The node of each corner of an outline, as written; equal neighbours are corners that were
+   * joined.
+   */
   int[] corners(int outline) {
     return corners.get(outline);
   }

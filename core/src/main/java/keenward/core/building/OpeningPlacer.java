@@ -27,10 +27,7 @@ final class OpeningPlacer {
   private final List<OpeningPlace> places = new ArrayList<>();
 
   OpeningPlacer(
-      Floor floor,
-      WallFinder finder,
-      List<BuildingProblem> problems,
-      List<NotPlaced> notPlaced) {
+      Floor floor, WallFinder finder, List<BuildingProblem> problems, List<NotPlaced> notPlaced) {
     this.floor = floor;
     texts = new Texts(floor.unit());
     this.finder = finder;
@@ -67,8 +64,12 @@ final class OpeningPlacer {
       problems.add(
           new BuildingProblem(
               path(opening),
-              WallFinder.pair(selector) + " share " + found.walls().size()
-                  + " walls, and the plan does not say in which one " + opening.name() + " is",
+              WallFinder.pair(selector)
+                  + " share "
+                  + found.walls().size()
+                  + " walls, and the plan does not say in which one "
+                  + opening.name()
+                  + " is",
               "edge: with a number from 1 to " + found.walls().size(),
               finder.choices(selector, found.walls())));
       return;
@@ -108,12 +109,20 @@ final class OpeningPlacer {
       problems.add(
           new BuildingProblem(
               path(opening).then("at"),
-              opening.name() + " ends " + texts.length(at + width) + " along a wall of "
+              opening.name()
+                  + " ends "
+                  + texts.length(at + width)
+                  + " along a wall of "
                   + texts.length(length),
-              "at: of at most " + texts.length(Math.max(0, length - width))
-                  + " for a width of " + texts.length(width),
-              "measure from " + texts.place(wall.startFrom(room)) + " towards "
-                  + texts.place(wall.endFrom(room)) + ", or name another edge:"));
+              "at: of at most "
+                  + texts.length(Math.max(0, length - width))
+                  + " for a width of "
+                  + texts.length(width),
+              "measure from "
+                  + texts.place(wall.startFrom(room))
+                  + " towards "
+                  + texts.place(wall.endFrom(room))
+                  + ", or name another edge:"));
       return;
     }
     Point near = Polygons.along(wall.startFrom(room), wall.endFrom(room), at / length);
@@ -142,7 +151,9 @@ final class OpeningPlacer {
           problems.add(
               new BuildingProblem(
                   path(interval.opening()).then("at"),
-                  interval.opening().name() + " overlaps " + farthest.opening().name()
+                  interval.opening().name()
+                      + " overlaps "
+                      + farthest.opening().name()
                       + " in the same wall",
                   "openings side by side",
                   "correct at: or width: of one of them"));

@@ -15,11 +15,7 @@ import keenward.core.plan.Point;
  * @param jambs its two ends on the floor, left one first; empty when it has no place in the drawing
  */
 public record Passage(
-    String name,
-    String room,
-    String beyond,
-    Optional<Opening> opening,
-    Optional<Jambs> jambs) {
+    String name, String room, String beyond, Optional<Opening> opening, Optional<Jambs> jambs) {
 
   /**
    * The two ends of an opening.
@@ -34,16 +30,17 @@ public record Passage(
     return opening.isEmpty();
   }
 
-  /** Whether people use it to walk through: stairs, doors, gates, shutters and hatches, but no windows. */
+  /**
+   * Whether people use it to walk through: stairs, doors, gates, shutters and hatches, but no
+   * windows.
+   */
   public boolean isForWalking() {
     return opening
-        .map(
-            each ->
-                switch (each.kind()) {
-                  case DOOR, DOUBLE_DOOR, SLIDING_DOOR, DOORWAY, ROLLER_SHUTTER, HATCH, GATE ->
-                      true;
-                  case WINDOW, FIXED_WINDOW, ROOF_WINDOW -> false;
-                })
+        .map(each ->
+            switch (each.kind()) {
+              case DOOR, DOUBLE_DOOR, SLIDING_DOOR, DOORWAY, ROLLER_SHUTTER, HATCH, GATE -> true;
+              case WINDOW, FIXED_WINDOW, ROOF_WINDOW -> false;
+            })
         .orElse(true);
   }
 

@@ -14,7 +14,9 @@ final class Polygons {
         - (b.yMetres() - a.yMetres()) * (c.xMetres() - a.xMetres());
   }
 
-  /** Signed area in square metres (shoelace formula); positive for an outline that runs to the left. */
+  /**
+   * Signed area in square metres (shoelace formula); positive for an outline that runs to the left.
+   */
   static double signedArea(List<Point> outline) {
     Point origin = outline.getFirst();
     double doubled = 0;
@@ -49,7 +51,10 @@ final class Polygons {
         : new Point(origin.xMetres() + x / doubled, origin.yMetres() + y / doubled);
   }
 
-  /** Where along a to b the point nearest to p lies: 0 at a, 1 at b, beyond for points past the ends. */
+  /**
+   * Where along a to b the point nearest to p lies: 0 at a, 1 at b, beyond for points past the
+   * ends.
+   */
   static double parameter(Point a, Point b, Point p) {
     double dx = b.xMetres() - a.xMetres();
     double dy = b.yMetres() - a.yMetres();

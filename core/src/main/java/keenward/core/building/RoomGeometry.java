@@ -8,9 +8,11 @@ import keenward.core.plan.Room;
  * A drawn room.
  *
  * @param room the room as the plan states it
- * @param outline its outline in the order written, after snapping, with the corners of its neighbours that lie on it
+ * @param outline its outline in the order written, after snapping, with the corners of its
+ *     neighbours that lie on it
  * @param areaSquareMetres its area
- * @param centre the place inside it that is farthest from its walls, or as good as; where a label goes
+ * @param centre the place inside it that is farthest from its walls, or as good as; where a label
+ *     goes
  */
 public record RoomGeometry(Room room, List<Point> outline, double areaSquareMetres, Point centre) {
 

@@ -49,10 +49,7 @@ final class RoomOutlines {
       List<Point> points = noding.points(i);
       geometries.add(
           new RoomGeometry(
-              rooms.get(i),
-              points,
-              Math.abs(Polygons.signedArea(points)),
-              LabelPoint.of(points)));
+              rooms.get(i), points, Math.abs(Polygons.signedArea(points)), LabelPoint.of(points)));
     }
     return geometries;
   }
@@ -61,7 +58,10 @@ final class RoomOutlines {
     return noding;
   }
 
-  /** Corners closer than this are one; never quite nothing, so that written coordinates may differ by rounding. */
+  /**
+   * Corners closer than this are one; never quite nothing, so that written coordinates may differ
+   * by rounding.
+   */
   private double snap() {
     return Math.max(floor.snapMetres(), 1e-9);
   }
@@ -91,11 +91,10 @@ final class RoomOutlines {
     // The outline alone first, so that a fault in one room does not pull its neighbours about.
     Noding alone = Noding.of(List.of(outline), 1e-9);
     return SelfCrossing.find(alone, 0)
-        .map(
-            place -> {
-              problems.add(crossing(room, place, ""));
-              return false;
-            })
+        .map(place -> {
+          problems.add(crossing(room, place, ""));
+          return false;
+        })
         .orElse(true);
   }
 
@@ -104,7 +103,9 @@ final class RoomOutlines {
         && Math.abs(point.yMetres()) <= FARTHEST_METRES;
   }
 
-  /** Brings the outlines onto common nodes; a room that does not survive the joining is left out. */
+  /**
+   * Brings the outlines onto common nodes; a room that does not survive the joining is left out.
+   */
   private void joinRooms() {
     List<Room> unsound = new ArrayList<>();
     do {
@@ -133,8 +134,15 @@ final class RoomOutlines {
           problems.add(
               new BuildingProblem(
                   path(room).then(next),
-                  "corners " + (j + 1) + " and " + (next + 1) + " of " + room.name() + " are "
-                      + texts.length(apart) + " apart",
+                  "corners "
+                      + (j + 1)
+                      + " and "
+                      + (next + 1)
+                      + " of "
+                      + room.name()
+                      + " are "
+                      + texts.length(apart)
+                      + " apart",
                   "corners more than the snap distance of " + texts.length(snap()) + " apart",
                   "leave one of them out, or give the floor a smaller snap:"));
         }
@@ -166,8 +174,11 @@ final class RoomOutlines {
   private BuildingProblem crossing(Room room, Point place, String when) {
     return new BuildingProblem(
         path(room),
-        "the outline of " + room.name() + " crosses itself or turns back on itself near "
-            + texts.place(place) + when,
+        "the outline of "
+            + room.name()
+            + " crosses itself or turns back on itself near "
+            + texts.place(place)
+            + when,
         "corners in order round the room",
         "put the corners in the order in which you would walk past them");
   }

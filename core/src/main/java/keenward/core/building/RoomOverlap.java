@@ -13,7 +13,8 @@ final class RoomOverlap {
 
   private final List<Outline> outlines = new ArrayList<>();
 
-  private record Outline(List<Integer> cycle, List<Point> points, Point least, Point greatest, Point inside) {}
+  private record Outline(
+      List<Integer> cycle, List<Point> points, Point least, Point greatest, Point inside) {}
 
   /** Prepares outlines, which must be sound and noded together. */
   RoomOverlap(Noding noding, int count) {
@@ -21,7 +22,11 @@ final class RoomOverlap {
       List<Point> points = noding.points(i);
       outlines.add(
           new Outline(
-              Arrays.stream(noding.cycle(i)).boxed().toList(), points, least(points), greatest(points), LabelPoint.of(points)));
+              Arrays.stream(noding.cycle(i)).boxed().toList(),
+              points,
+              least(points),
+              greatest(points),
+              LabelPoint.of(points)));
     }
   }
 

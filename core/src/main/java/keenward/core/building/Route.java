@@ -24,9 +24,9 @@ public record Route(List<String> rooms, List<Passage> passages) {
   }
 
   /**
-   * A length in metres that no walk along this route can undercut: straight lines from each opening to the next, each
-   * between their nearest points. A passage without a place in the drawing, or on a stair, adds nothing, so the figure
-   * stays a lower bound.
+   * A length in metres that no walk along this route can undercut: straight lines from each opening
+   * to the next, each between their nearest points. A passage without a place in the drawing, or on
+   * a stair, adds nothing, so the figure stays a lower bound.
    */
   public double leastLengthMetres() {
     double total = 0;

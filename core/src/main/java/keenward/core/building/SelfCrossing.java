@@ -10,8 +10,9 @@ import java.util.Set;
 import keenward.core.plan.Point;
 
 /**
- * Whether an outline is sound. It may touch itself, at a corner or along an edge walked back (so that it can go round a
- * room inside it), but may not cross itself, walk an edge twice the same way, or turn straight back.
+ * Whether an outline is sound. It may touch itself, at a corner or along an edge walked back (so
+ * that it can go round a room inside it), but may not cross itself, walk an edge twice the same
+ * way, or turn straight back.
  */
 final class SelfCrossing {
 
@@ -32,10 +33,7 @@ final class SelfCrossing {
       return Optional.of(noding.node(cycle[0]));
     }
     SelfCrossing check = new SelfCrossing(noding, cycle);
-    return check
-        .findRepeatedStep()
-        .or(check::findCrossingAtNode)
-        .or(check::findCrossingEdges);
+    return check.findRepeatedStep().or(check::findCrossingAtNode).or(check::findCrossingEdges);
   }
 
   private int at(int index) {
@@ -66,7 +64,10 @@ final class SelfCrossing {
     return Optional.empty();
   }
 
-  /** Whether two visits of a node cross there: the ways in and out of one lie on different sides of the other. */
+  /**
+   * Whether two visits of a node cross there: the ways in and out of one lie on different sides of
+   * the other.
+   */
   private boolean crossAtNode(int one, int other) {
     int in = at(one - 1);
     int out = at(one + 1);

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** Upright strips of the plane, each with the numbers of the edges that pass through it: a plain search index. */
+/**
+ * Upright strips of the plane, each with the numbers of the edges that pass through it: a plain
+ * search index.
+ */
 final class Strips {
 
   private static final int MOST_STRIPS = 1024;

@@ -6,7 +6,8 @@ import keenward.core.plan.DrawingUnit;
 import keenward.core.plan.Point;
 
 /**
- * Numbers in messages, in the unit of the floor's coordinates, so that they can be found in the file.
+ * Numbers in messages, in the unit of the floor's coordinates, so that they can be found in the
+ * file.
  *
  * @param unit the unit
  */

@@ -9,8 +9,8 @@ import keenward.core.plan.Fact;
 import keenward.core.plan.Point;
 
 /**
- * Makes walls from noded outlines: where two rooms walk the same edge there is an inner wall, elsewhere an outer one.
- * Edges that go straight on with the same neighbour make one wall.
+ * Makes walls from noded outlines: where two rooms walk the same edge there is an inner wall,
+ * elsewhere an outer one. Edges that go straight on with the same neighbour make one wall.
  */
 final class WallBuilder {
 
@@ -98,8 +98,7 @@ final class WallBuilder {
   }
 
   private static List<Integer> wallKey(int room, int neighbour, Run run) {
-    return List.of(
-        room, neighbour, Math.min(run.from(), run.to()), Math.max(run.from(), run.to()));
+    return List.of(room, neighbour, Math.min(run.from(), run.to()), Math.max(run.from(), run.to()));
   }
 
   private String name(int room) {

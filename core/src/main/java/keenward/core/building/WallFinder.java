@@ -49,7 +49,9 @@ final class WallFinder {
     }
   }
 
-  /** The one wall that the edge number picks, or every wall between the two when there is no number. */
+  /**
+   * The one wall that the edge number picks, or every wall between the two when there is no number.
+   */
   Found find(EdgeSelector place, PlanPath path) {
     for (String name : List.of(place.room(), place.beyond())) {
       boolean outside = name.equals(EdgeSelector.OUTSIDE) && !name.equals(place.room());
@@ -87,7 +89,11 @@ final class WallFinder {
     for (int i = 0; i < between.size() && i < 6; i++) {
       WallSegment wall = between.get(i);
       choices.add(
-          "edge: " + (i + 1) + " from " + texts.place(wall.startFrom(place.room())) + " to "
+          "edge: "
+              + (i + 1)
+              + " from "
+              + texts.place(wall.startFrom(place.room()))
+              + " to "
               + texts.place(wall.endFrom(place.room())));
     }
     return (between.size() > choices.size() ? "choose among others " : "choose ")
@@ -101,20 +107,18 @@ final class WallFinder {
 
   private BuildingProblem elsewhere(String name, PlanPath path) {
     return plan.findFloorOfRoom(name)
-        .map(
-            other ->
-                new BuildingProblem(
-                    path.then("between"),
-                    name + " is on floor " + other.name() + ", not on " + floor.name(),
-                    "two rooms of one floor, or a room and outside",
-                    "name a room of " + floor.name() + "; write ways between floors under stairs:"))
-        .orElseGet(
-            () ->
-                new BuildingProblem(
-                    path.then("between"),
-                    "there is no room " + name,
-                    "two rooms of " + floor.name() + ", or a room and outside",
-                    "correct the name, or add the room"));
+        .map(other ->
+            new BuildingProblem(
+                path.then("between"),
+                name + " is on floor " + other.name() + ", not on " + floor.name(),
+                "two rooms of one floor, or a room and outside",
+                "name a room of " + floor.name() + "; write ways between floors under stairs:"))
+        .orElseGet(() ->
+            new BuildingProblem(
+                path.then("between"),
+                "there is no room " + name,
+                "two rooms of " + floor.name() + ", or a room and outside",
+                "correct the name, or add the room"));
   }
 
   private BuildingProblem noSharedEdge(EdgeSelector place, PlanPath path) {

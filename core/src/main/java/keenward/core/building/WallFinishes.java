@@ -14,13 +14,18 @@ import keenward.core.plan.PlanPath;
 import keenward.core.plan.Wall;
 import keenward.core.quantities.Length;
 
-/** Gives walls their material and height: what the plan says of the wall itself, or of the floor. */
+/**
+ * Gives walls their material and height: what the plan says of the wall itself, or of the floor.
+ */
 final class WallFinishes {
 
   private WallFinishes() {}
 
   static List<WallSegment> apply(
-      Floor floor, WallFinder finder, List<WallSegment> walls, List<BuildingProblem> problems,
+      Floor floor,
+      WallFinder finder,
+      List<WallSegment> walls,
+      List<BuildingProblem> problems,
       List<NotPlaced> notPlaced) {
     List<WallSegment> finished = new ArrayList<>();
     for (WallSegment wall : walls) {
@@ -38,13 +43,12 @@ final class WallFinishes {
       found.problem().ifPresent(problems::add);
       found
           .undrawn()
-          .ifPresent(
-              room ->
-                  notPlaced.add(
-                      new NotPlaced(
-                          path,
-                          "the wall between " + WallFinder.pair(wall.place()),
-                          "outline: for " + room)));
+          .ifPresent(room ->
+              notPlaced.add(
+                  new NotPlaced(
+                      path,
+                      "the wall between " + WallFinder.pair(wall.place()),
+                      "outline: for " + room)));
       boolean repeated = false;
       for (WallSegment segment : found.walls()) {
         int index = Objects.requireNonNull(numbers.get(segment));
@@ -63,10 +67,18 @@ final class WallFinishes {
     return finished;
   }
 
-  private static WallSegment with(
-      WallSegment wall, Fact<Material> material, Fact<Length> height) {
+  private static WallSegment with(WallSegment wall, Fact<Material> material, Fact<Length> height) {
     return new WallSegment(
-        wall.floor(), wall.room(), wall.beyond(), wall.start(), wall.end(), wall.edge(),
-        wall.beyondEdge(), wall.beyondRunsBack(), wall.roomOnLeft(), material, height);
+        wall.floor(),
+        wall.room(),
+        wall.beyond(),
+        wall.start(),
+        wall.end(),
+        wall.edge(),
+        wall.beyondEdge(),
+        wall.beyondRunsBack(),
+        wall.roomOnLeft(),
+        material,
+        height);
   }
 }

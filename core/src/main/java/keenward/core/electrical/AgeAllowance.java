@@ -3,8 +3,8 @@ package keenward.core.electrical;
 import keenward.core.plan.Fact;
 
 /**
- * By how much a battery is chosen larger for its old age. A regime's own margin and the ageing factor stand for the same
- * loss, so the larger is used and never the product; the text shows both.
+ * By how much a battery is chosen larger for its old age. A regime's own margin and the ageing
+ * factor stand for the same loss, so the larger is used and never the product; the text shows both.
  */
 public final class AgeAllowance {
   /** End of life at 80 % of the capacity: IEEE Std 485, from memory. */
@@ -33,7 +33,10 @@ public final class AgeAllowance {
     }
     return Explained.known(
         "Age allowance",
-        "larger of ageing " + Figures.text(ageing) + " and the regime's margin " + Figures.text(margin),
+        "larger of ageing "
+            + Figures.text(ageing)
+            + " and the regime's margin "
+            + Figures.text(margin),
         Math.max(ageing, margin),
         "",
         source + "; " + duty.source());

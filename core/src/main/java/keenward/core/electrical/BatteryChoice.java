@@ -26,17 +26,23 @@ public record BatteryChoice(OptionalDouble ampereHours, List<String> obstacles) 
     if (size.isEmpty()) {
       return new BatteryChoice(
           size,
-          List.of("no usual size is as large as " + Figures.text(neededAmpereHours) + " Ah: share the load between supplies"));
+          List.of(
+              "no usual size is as large as "
+                  + Figures.text(neededAmpereHours)
+                  + " Ah: share the load between supplies"));
     }
     List<String> obstacles = new ArrayList<>();
     supply
         .largestBattery()
         .find()
         .filter(largest -> largest.ampereHours() < size.getAsDouble())
-        .ifPresent(
-            largest ->
-                obstacles.add(
-                    "the supply holds at most " + largest.written() + ", " + text(size) + " is needed"));
+        .ifPresent(largest ->
+            obstacles.add(
+                "the supply holds at most "
+                    + largest.written()
+                    + ", "
+                    + text(size)
+                    + " is needed"));
     tooSlow(size.getAsDouble(), supply, recharge).ifPresent(obstacles::add);
     return new BatteryChoice(size, obstacles);
   }

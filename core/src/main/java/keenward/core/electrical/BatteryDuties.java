@@ -20,7 +20,8 @@ public final class BatteryDuties {
    * Duties and what could not be told.
    *
    * @param duties one for each regime whose figures are held
-   * @param notAssessed regimes that say something about batteries which is not held, or that lack their grade
+   * @param notAssessed regimes that say something about batteries which is not held, or that lack
+   *     their grade
    */
   public record Found(List<BatteryDuty> duties, List<MissingFact> notAssessed) {
     /** Copies the lists. */
@@ -46,7 +47,9 @@ public final class BatteryDuties {
                         open.add(
                             new MissingFact(
                                 PlanPath.of("regime"),
-                                "battery hours of " + regime.words() + ", which depend on the grade",
+                                "battery hours of "
+                                    + regime.words()
+                                    + ", which depend on the grade",
                                 "regime: " + regime.name() + " grade 2")));
         case UL1023 ->
             duties.add(

@@ -3,8 +3,8 @@ package keenward.core.electrical;
 import java.util.List;
 
 /**
- * The battery that one duty asks for: (standby current x hours + alarm current x hours) x temperature factor x age
- * allowance, with every factor on its own line.
+ * The battery that one duty asks for: (standby current x hours + alarm current x hours) x
+ * temperature factor x age allowance, with every factor on its own line.
  *
  * @param duty the duty
  * @param temperature the temperature factor used
@@ -24,13 +24,10 @@ public record BatteryNeed(
    * @param age factor for age
    */
   public static BatteryNeed of(
-      BatteryDuty duty,
-      Explained standby,
-      Explained alarm,
-      Explained temperature,
-      Explained age) {
+      BatteryDuty duty, Explained standby, Explained alarm, Explained temperature, Explained age) {
     double ampereHours =
-        standby.value() / 1000 * duty.standbyHours() + alarm.value() / 1000 * duty.alarmMinutes() / 60;
+        standby.value() / 1000 * duty.standbyHours()
+            + alarm.value() / 1000 * duty.alarmMinutes() / 60;
     Certainty loads = standby.certainty().and(alarm.certainty());
     Explained charge =
         new Explained(

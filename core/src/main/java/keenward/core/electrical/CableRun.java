@@ -6,14 +6,15 @@ import keenward.core.plan.Fact;
 import keenward.core.quantities.Voltage;
 
 /**
- * The cables from a supply to one device and the voltage that arrives there, with every device on the way drawing its
- * current.
+ * The cables from a supply to one device and the voltage that arrives there, with every device on
+ * the way drawing its current.
  *
  * @param device the device at the far end
  * @param supply name of the supply
  * @param cables names of the cables, from the supply outwards
  * @param lines one line for each cable, then the sum
- * @param volts voltage at the device with the battery at the end of its discharge and every device in alarm
+ * @param volts voltage at the device with the battery at the end of its discharge and every device
+ *     in alarm
  */
 public record CableRun(
     Device device, String supply, List<String> cables, List<Explained> lines, Explained volts) {

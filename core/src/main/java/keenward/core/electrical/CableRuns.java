@@ -19,8 +19,8 @@ import keenward.core.quantities.Length;
 import keenward.core.quantities.Voltage;
 
 /**
- * Voltage at the end of each cable of a supply, for cables that branch but do not meet again: each cable carries the
- * currents of all devices beyond it, and loses the voltage of its own loop.
+ * Voltage at the end of each cable of a supply, for cables that branch but do not meet again: each
+ * cable carries the currents of all devices beyond it, and loses the voltage of its own loop.
  */
 final class CableRuns {
   /** Temperature of a conductor in a warm ceiling void; common practice, no source. */
@@ -106,12 +106,21 @@ final class CableRuns {
 
   private void run(Supply supply, Device device, List<Cable> cables) {
     OptionalDouble end =
-        supply.voltage().find().map(Voltage::volts).map(EndVoltage::of).orElse(OptionalDouble.empty());
+        supply
+            .voltage()
+            .find()
+            .map(Voltage::volts)
+            .map(EndVoltage::of)
+            .orElse(OptionalDouble.empty());
     if (end.isEmpty()) {
       open.add(
           new MissingFact(
               PlanPath.of("supplies", supply.name()),
-              "voltage at " + device.name() + ", since the battery voltage of " + supply.name() + " cannot be told",
+              "voltage at "
+                  + device.name()
+                  + ", since the battery voltage of "
+                  + supply.name()
+                  + " cannot be told",
               "voltage: 13.6 V"));
       return;
     }
@@ -133,7 +142,12 @@ final class CableRuns {
     lines.forEach(line -> working.append(" - ").append(Figures.text(line.value())));
     Explained result =
         new Explained(
-            "Voltage at " + device.name(), working.toString(), volts, "V", certainty, EndVoltage.SOURCE);
+            "Voltage at " + device.name(),
+            working.toString(),
+            volts,
+            "V",
+            certainty,
+            EndVoltage.SOURCE);
     runs.add(
         new CableRun(
             device, supply.name(), cables.stream().map(Cable::name).toList(), lines, result));
@@ -146,7 +160,12 @@ final class CableRuns {
       open.add(
           new MissingFact(
               path(cable),
-              "voltage at " + device.name() + ", since cable " + cable.name() + " lacks " + (length == null ? "its length" : "its conductor"),
+              "voltage at "
+                  + device.name()
+                  + ", since cable "
+                  + cable.name()
+                  + " lacks "
+                  + (length == null ? "its length" : "its conductor"),
               length == null ? "length: ... m" : "conductor: ... mm2"));
       return Optional.empty();
     }
@@ -183,7 +202,12 @@ final class CableRuns {
             + " mA";
     return Optional.of(
         new Explained(
-            "Drop in " + cable.name(), working, run.dropVolts(milliamps), "V", certainty, warm.source()));
+            "Drop in " + cable.name(),
+            working,
+            run.dropVolts(milliamps),
+            "V",
+            certainty,
+            warm.source()));
   }
 
   /** Nodes fed through a cable; each once, so that a ring cannot hold the search. */

@@ -1,8 +1,8 @@
 package keenward.core.electrical;
 
 /**
- * Charging of lead-acid batteries: current = load + 1.1 x charge taken out / hours, the rule of IEEE 946 style (from
- * memory); the tenth on top is lost in the battery.
+ * Charging of lead-acid batteries: current = load + 1.1 x charge taken out / hours, the rule of
+ * IEEE 946 style (from memory); the tenth on top is lost in the battery.
  */
 public final class Charger {
   /** What to print beside a result. */

@@ -5,8 +5,8 @@ import keenward.core.plan.Fact;
 import keenward.core.quantities.Temperature;
 
 /**
- * The temperature factor of a supply with its explanation. A battery warmer than 25 C earns nothing: its factor below 1
- * is not credited.
+ * The temperature factor of a supply with its explanation. A battery warmer than 25 C earns
+ * nothing: its factor below 1 is not credited.
  */
 final class ColdFactor {
   private static final String NAME = "Temperature factor";

@@ -4,10 +4,11 @@ import java.util.Optional;
 import keenward.core.quantities.Conductor;
 
 /**
- * Resistance of one copper conductor for each kilometre. American wire gauges 18 to 10 are those of NEC Chapter 9, Table
- * 8 (stranded, 75 C); other gauges are solid wire by the diameter rule of ASTM B258. Cross-sections from 0.5 to 2.5 mm2
- * are the greatest that IEC 60228 allows for flexible conductors (class 5, 20 C); other cross-sections are nominal, and
- * data sheets of thin alarm cable may allow 10 to 25 % more (from memory).
+ * Resistance of one copper conductor for each kilometre. American wire gauges 18 to 10 are those of
+ * NEC Chapter 9, Table 8 (stranded, 75 C); other gauges are solid wire by the diameter rule of ASTM
+ * B258. Cross-sections from 0.5 to 2.5 mm2 are the greatest that IEC 60228 allows for flexible
+ * conductors (class 5, 20 C); other cross-sections are nominal, and data sheets of thin alarm cable
+ * may allow 10 to 25 % more (from memory).
  *
  * @param ohmsPerKilometre at {@code celsius}
  * @param celsius temperature of the conductor
@@ -52,17 +53,22 @@ public record ConductorResistance(double ohmsPerKilometre, double celsius, Strin
     double diameter = diameterMillimetres(gauge);
     double area = Math.PI / 4 * diameter * diameter;
     return new ConductorResistance(
-        1000 * RESISTIVITY_AT_20 / area, 20, "solid copper by the diameter rule of ASTM B258, 20 C");
+        1000 * RESISTIVITY_AT_20 / area,
+        20,
+        "solid copper by the diameter rule of ASTM B258, 20 C");
   }
 
   private static Optional<ConductorResistance> ofGauge(double gauge) {
     int row = (THINNEST_IN_TABLE_8 - (int) gauge) / 2;
-    if (gauge % 2 == 0 && gauge <= THINNEST_IN_TABLE_8 && row < TABLE_8_OHMS_PER_THOUSAND_FEET.length) {
-      double ohms =
-          TABLE_8_OHMS_PER_THOUSAND_FEET[TABLE_8_OHMS_PER_THOUSAND_FEET.length - 1 - row];
+    if (gauge % 2 == 0
+        && gauge <= THINNEST_IN_TABLE_8
+        && row < TABLE_8_OHMS_PER_THOUSAND_FEET.length) {
+      double ohms = TABLE_8_OHMS_PER_THOUSAND_FEET[TABLE_8_OHMS_PER_THOUSAND_FEET.length - 1 - row];
       return Optional.of(
           new ConductorResistance(
-              ohms * FEET_PER_KILOMETRE_IN_THOUSANDS, 75, "NEC Chapter 9, Table 8, stranded, 75 C"));
+              ohms * FEET_PER_KILOMETRE_IN_THOUSANDS,
+              75,
+              "NEC Chapter 9, Table 8, stranded, 75 C"));
     }
     return gauge < THICKEST_GAUGE || gauge > THINNEST_GAUGE
         ? Optional.empty()

@@ -3,12 +3,14 @@ package keenward.core.electrical;
 import java.util.OptionalDouble;
 
 /**
- * The voltage of a lead-acid battery at the end of its discharge: 1.75 V a cell at the 20-hour rate, common practice
- * (from memory). The number of cells is told from the supply's charging voltage.
+ * The voltage of a lead-acid battery at the end of its discharge: 1.75 V a cell at the 20-hour
+ * rate, common practice (from memory). The number of cells is told from the supply's charging
+ * voltage.
  */
 public final class EndVoltage {
   /** What to print beside the figure. */
-  public static final String SOURCE = "end of discharge 1.75 V a cell, common practice (from memory)";
+  public static final String SOURCE =
+      "end of discharge 1.75 V a cell, common practice (from memory)";
 
   private static final double VOLTS_A_CELL = 1.75;
   private static final double LEAST_CHARGING_VOLTS_A_CELL = 2.0;

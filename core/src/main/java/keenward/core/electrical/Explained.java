@@ -1,7 +1,8 @@
 package keenward.core.electrical;
 
 /**
- * One line of a sum that a surveyor can follow: what is computed, the formula with its numbers, the result, the source.
+ * One line of a sum that a surveyor can follow: what is computed, the formula with its numbers, the
+ * result, the source.
  *
  * @param name what is computed
  * @param working formula with the numbers that went in; empty when the figure is taken as it is

@@ -18,9 +18,9 @@ import keenward.core.plan.Supply;
 import keenward.core.plan.Wiring;
 
 /**
- * Which supply feeds which device: the one that the device names, else the one that its cables come from, else the only
- * supply of the plan. Radio devices live on their own cells unless they name a supply; contacts and buttons draw
- * nothing.
+ * Which supply feeds which device: the one that the device names, else the one that its cables come
+ * from, else the only supply of the plan. Radio devices live on their own cells unless they name a
+ * supply; contacts and buttons draw nothing.
  */
 public final class Feeds {
   private static final Set<DeviceKind> DRY =
@@ -116,8 +116,7 @@ public final class Feeds {
     return supplyOf;
   }
 
-  private static void follow(
-      String supply, List<Cable> cables, Map<String, String> found) {
+  private static void follow(String supply, List<Cable> cables, Map<String, String> found) {
     Set<String> seen = new HashSet<>();
     List<String> next = new ArrayList<>(List.of(supply));
     while (!next.isEmpty()) {

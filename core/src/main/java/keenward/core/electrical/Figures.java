@@ -18,7 +18,9 @@ public final class Figures {
     return text(number, DECIMALS);
   }
 
-  /** The number with the decimals that its unit deserves: one for hours and per cent, else three. */
+  /**
+   * The number with the decimals that its unit deserves: one for hours and per cent, else three.
+   */
   public static String text(double number, String unit) {
     boolean coarse = unit.equals("h") || unit.equals("%");
     return text(number, coarse ? DECIMALS_OF_HOURS_AND_SHARES : DECIMALS);

@@ -1,11 +1,15 @@
 package keenward.core.electrical;
 
 /**
- * How long a battery lasts at a steady current: t = H (C / (I H))^k, with C the capacity at the H-hour rate. The
- * exponent is 1.05 to 1.15 for absorbed-glass-mat and 1.10 to 1.25 for gel batteries (handbook ranges, from memory).
+ * How long a battery lasts at a steady current: t = H (C / (I H))^k, with C the capacity at the
+ * H-hour rate. The exponent is 1.05 to 1.15 for absorbed-glass-mat and 1.10 to 1.25 for gel
+ * batteries (handbook ranges, from memory).
  */
 public final class Peukert {
-  /** Exponent used where nothing better is known: the upper end of the range for absorbed-glass-mat batteries. */
+  /**
+   * Exponent used where nothing better is known: the upper end of the range for absorbed-glass-mat
+   * batteries.
+   */
   public static final double USUAL_EXPONENT = 1.15;
 
   /** Hours of the rate at which small sealed batteries are marked. */
@@ -34,8 +38,8 @@ public final class Peukert {
   }
 
   /**
-   * Hours at a steady current, where a current below the 20-hour rate earns nothing: there the law would promise more
-   * than the marked capacity.
+   * Hours at a steady current, where a current below the 20-hour rate earns nothing: there the law
+   * would promise more than the marked capacity.
    */
   public static double carefulHours(double ampereHours, double amperes, double exponent) {
     return Math.min(hours(ampereHours, amperes, exponent), ampereHours / amperes);

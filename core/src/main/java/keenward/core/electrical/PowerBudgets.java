@@ -12,7 +12,10 @@ import keenward.core.plan.Supply;
 import keenward.core.quantities.Capacity;
 import keenward.core.quantities.Current;
 
-/** Computes the budget of one supply; the figures of each step are made by the class that owns its method. */
+/**
+ * Computes the budget of one supply; the figures of each step are made by the class that owns its
+ * method.
+ */
 final class PowerBudgets {
   private final SitePlan plan;
   private final Supply supply;
@@ -38,10 +41,13 @@ final class PowerBudgets {
     Explained temperature = temperature();
     List<BatteryNeed> needs =
         found.duties().stream()
-            .map(
-                duty ->
-                    BatteryNeed.of(
-                        duty, standby, alarm, temperature, AgeAllowance.of(supply.ageingFactor(), duty)))
+            .map(duty ->
+                BatteryNeed.of(
+                    duty,
+                    standby,
+                    alarm,
+                    temperature,
+                    AgeAllowance.of(supply.ageingFactor(), duty)))
             .toList();
     Optional<BatteryNeed> strictest =
         needs.stream().max(Comparator.comparingDouble(need -> need.needed().value()));
@@ -49,10 +55,9 @@ final class PowerBudgets {
     Optional<Explained> margin =
         strictest.flatMap(need -> fitted.map(battery -> margin(need, battery)));
     Optional<BatteryChoice> choice =
-        strictest.map(
-            need ->
-                BatteryChoice.of(
-                    need.needed().value(), supply, Recharge.strictestRule(found.duties())));
+        strictest.map(need ->
+            BatteryChoice.of(
+                need.needed().value(), supply, Recharge.strictestRule(found.duties())));
     Optional<Recharge> recharge = recharge(fitted, found);
     Optional<OutputLoad> output = output();
     return new PowerBudget(
@@ -86,14 +91,14 @@ final class PowerBudgets {
   }
 
   private Optional<Explained> fitted() {
-    Optional<Capacity> capacity = supply.battery().find().flatMap(battery -> battery.capacity().find());
+    Optional<Capacity> capacity =
+        supply.battery().find().flatMap(battery -> battery.capacity().find());
     if (capacity.isEmpty()) {
       missing("the fitted battery", "battery: { capacity: ... Ah }");
     }
-    return capacity.map(
-        each ->
-            Explained.known(
-                "Battery fitted", "", each.ampereHours(), "Ah", "supplies / " + supply.name()));
+    return capacity.map(each ->
+        Explained.known(
+            "Battery fitted", "", each.ampereHours(), "Ah", "supplies / " + supply.name()));
   }
 
   private static Explained margin(BatteryNeed need, Explained fitted) {
@@ -111,9 +116,8 @@ final class PowerBudgets {
     if (current.isEmpty()) {
       missing("the recharge time", "charge current: ... mA");
     }
-    return fitted.flatMap(
-        battery ->
-            current.map(milliamps -> Recharge.of(battery.value(), milliamps, found.duties())));
+    return fitted.flatMap(battery ->
+        current.map(milliamps -> Recharge.of(battery.value(), milliamps, found.duties())));
   }
 
   private Optional<OutputLoad> output() {
@@ -138,15 +142,14 @@ final class PowerBudgets {
       lines.add(runTime("Fitted battery lasts in alarm", capacity, alarm));
     }
     positive(supply.chargeCurrent())
-        .ifPresent(
-            milliamps ->
-                lines.add(
-                    Explained.known(
-                        "Charging rate",
-                        Figures.text(milliamps / 1000) + " A / " + Figures.text(capacity) + " Ah",
-                        milliamps / 1000 / capacity,
-                        "C",
-                        "usual limit 0.3 C, common practice, from memory")));
+        .ifPresent(milliamps ->
+            lines.add(
+                Explained.known(
+                    "Charging rate",
+                    Figures.text(milliamps / 1000) + " A / " + Figures.text(capacity) + " Ah",
+                    milliamps / 1000 / capacity,
+                    "C",
+                    "usual limit 0.3 C, common practice, from memory")));
     return lines;
   }
 

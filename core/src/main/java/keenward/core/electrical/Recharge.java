@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * How long the fitted battery takes to charge again from empty, beside what the strictest regime allows.
+ * How long the fitted battery takes to charge again from empty, beside what the strictest regime
+ * allows.
  *
  * @param hours hours to reach the rule's share of the capacity; to full where no rule is held
  * @param rule the strictest rule of the regimes, where one is held
@@ -35,7 +36,10 @@ public record Recharge(Explained hours, Optional<RechargeRule> rule) {
                 + " A",
             Charger.hours(ampereHours * share, chargeMilliamps / 1000),
             "h",
-            Charger.SOURCE + strictest.map(rule -> "; allowed: " + rule.words() + ", " + rule.source()).orElse(""));
+            Charger.SOURCE
+                + strictest
+                    .map(rule -> "; allowed: " + rule.words() + ", " + rule.source())
+                    .orElse(""));
     return new Recharge(hours, strictest);
   }
 

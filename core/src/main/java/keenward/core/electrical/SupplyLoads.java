@@ -14,7 +14,8 @@ import keenward.core.plan.Supply;
 import keenward.core.quantities.Current;
 
 /**
- * Everything that draws from one supply, line by line. The alarm load takes every device to be in alarm at once.
+ * Everything that draws from one supply, line by line. The alarm load takes every device to be in
+ * alarm at once.
  *
  * @param supply name of the supply
  * @param own what its own board draws
@@ -38,8 +39,7 @@ public record SupplyLoads(String supply, LoadLine own, List<LoadLine> devices) {
             supply.ownAlarmCurrent(),
             "supplies / " + supply.name(),
             "supplies / " + supply.name());
-    List<LoadLine> devices =
-        feeds.of(supply.name()).stream().map(fed -> line(plan, fed)).toList();
+    List<LoadLine> devices = feeds.of(supply.name()).stream().map(fed -> line(plan, fed)).toList();
     return new SupplyLoads(supply.name(), own, devices);
   }
 
@@ -58,17 +58,20 @@ public record SupplyLoads(String supply, LoadLine own, List<LoadLine> devices) {
 
   /** Total in alarm, in milliamperes. */
   public Explained alarm() {
-    return total("Load in alarm", lines(), LoadLine::alarmMilliamps, LoadLine::isAlarmKnown, EVERYTHING);
+    return total(
+        "Load in alarm", lines(), LoadLine::alarmMilliamps, LoadLine::isAlarmKnown, EVERYTHING);
   }
 
   /** Load of the devices alone at rest, in milliamperes. */
   public Explained outputAtRest() {
-    return total("Output at rest", devices, LoadLine::standbyMilliamps, LoadLine::isStandbyKnown, "");
+    return total(
+        "Output at rest", devices, LoadLine::standbyMilliamps, LoadLine::isStandbyKnown, "");
   }
 
   /** Load of the devices alone in alarm, in milliamperes. */
   public Explained outputInAlarm() {
-    return total("Output in alarm", devices, LoadLine::alarmMilliamps, LoadLine::isAlarmKnown, EVERYTHING);
+    return total(
+        "Output in alarm", devices, LoadLine::alarmMilliamps, LoadLine::isAlarmKnown, EVERYTHING);
   }
 
   /** The currents that are not known, each with the line to add. */
@@ -142,11 +145,10 @@ public record SupplyLoads(String supply, LoadLine own, List<LoadLine> devices) {
             .find()
             .flatMap(
                 name -> plan.types().stream().filter(type -> type.name().equals(name)).findFirst())
-            .filter(
-                type ->
-                    current.isGiven()
-                        && current.equals(
-                            standby ? type.traits().standbyCurrent() : type.traits().alarmCurrent()))
+            .filter(type ->
+                current.isGiven()
+                    && current.equals(
+                        standby ? type.traits().standbyCurrent() : type.traits().alarmCurrent()))
             .map(type -> "types / " + type.name())
             .orElse("devices / " + device.name());
     String where = current.isGiven() ? stated : "not known";

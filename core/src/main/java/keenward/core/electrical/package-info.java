@@ -1,5 +1,6 @@
 /**
- * Standby batteries, charging, conductors and voltage drop: one method a class, each with its source, without verdicts.
+ * Standby batteries, charging, conductors and voltage drop: one method a class, each with its
+ * source, without verdicts.
  */
 @NullMarked
 package keenward.core.electrical;

@@ -12,4 +12,7 @@ import keenward.core.quantities.Length;
  * @param petAllowance whether the pattern leaves room for an animal on the floor
  */
 public record Coverage(
-    Fact<CoveragePattern> pattern, Fact<Length> range, Fact<Angle> angle, Fact<Boolean> petAllowance) {}
+    Fact<CoveragePattern> pattern,
+    Fact<Length> range,
+    Fact<Angle> angle,
+    Fact<Boolean> petAllowance) {}

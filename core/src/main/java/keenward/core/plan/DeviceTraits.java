@@ -8,12 +8,13 @@ import keenward.core.quantities.Period;
 import keenward.core.quantities.Voltage;
 
 /**
- * What is true of every piece of a bought device; stated for a type, for a single device, or for both, where the device
- * overrides its type.
+ * What is true of every piece of a bought device; stated for a type, for a single device, or for
+ * both, where the device overrides its type.
  *
  * @param kind what it is
  * @param wiring how it reaches the panel
- * @param inputs names of its inputs; the first is the one a zone uses when it says nothing; empty means one unnamed input
+ * @param inputs names of its inputs; the first is the one a zone uses when it says nothing; empty
+ *     means one unnamed input
  * @param standbyCurrent current drawn at rest
  * @param alarmCurrent current drawn in alarm, the standby current included
  * @param minimumVoltage least voltage at which it works
@@ -47,9 +48,19 @@ public record DeviceTraits(
   /** Traits about which nothing is stated. */
   public static DeviceTraits none() {
     return new DeviceTraits(
-        Fact.missing(), Fact.missing(), List.of(), Fact.missing(), Fact.missing(), Fact.missing(),
-        Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(),
-        Fact.missing(), Fact.missing());
+        Fact.missing(),
+        Fact.missing(),
+        List.of(),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing());
   }
 
   /** These traits, with those of a type where these say nothing. */

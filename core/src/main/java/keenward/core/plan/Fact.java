@@ -5,8 +5,8 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Something that a plan may state, may leave out, or may call not known yet. Sums treat the last two alike ("at least");
- * the survey list shows what is still to find out.
+ * Something that a plan may state, may leave out, or may call not known yet. Sums treat the last
+ * two alike ("at least"); the survey list shows what is still to find out.
  */
 public sealed interface Fact<T> {
 
@@ -54,7 +54,10 @@ public sealed interface Fact<T> {
     return this instanceof Given;
   }
 
-  /** This fact when the plan mentions it (even as unknown), otherwise the fallback: own value over type's value. */
+  /**
+   * This fact when the plan mentions it (even as unknown), otherwise the fallback: own value over
+   * type's value.
+   */
   default Fact<T> or(Fact<T> fallback) {
     return this instanceof Missing ? fallback : this;
   }

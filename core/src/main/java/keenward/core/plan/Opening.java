@@ -8,13 +8,15 @@ import keenward.core.quantities.Length;
  * @param name name, unique in the plan
  * @param kind what it is
  * @param place which wall
- * @param at distance along that wall from its first corner (in the order of the named room's outline) to the nearer jamb
+ * @param at distance along that wall from its first corner (in the order of the named room's
+ *     outline) to the nearer jamb
  * @param width clear width
  * @param height clear height
  * @param hinge side of the hinge, seen from the first named room
  * @param opens to which side of the wall it opens, seen from the first named room
  * @param material what leaf or pane is made of
- * @param reachable whether it can be reached from outside without a ladder; missing means yes on the lowest floor
+ * @param reachable whether it can be reached from outside without a ladder; missing means yes on
+ *     the lowest floor
  * @param excluded reason signed off for leaving it unprotected
  * @param note anything else
  */

@@ -7,8 +7,9 @@ import java.util.Map;
 import keenward.core.quantities.Span;
 
 /**
- * The control panel and its system-wide settings. What is missing takes the default of the regime, then of the panel
- * description, then of the program; {@link Settings} resolves that and says where each value came from.
+ * The control panel and its system-wide settings. What is missing takes the default of the regime,
+ * then of the panel description, then of the program; {@link Settings} resolves that and says where
+ * each value came from.
  *
  * @param description name of the panel description, or a path to one
  * @param room name of the room the panel is in
@@ -53,8 +54,21 @@ public record PanelSettings(
   /** Settings about which nothing is stated. */
   public static PanelSettings none() {
     return new PanelSettings(
-        Fact.missing(), Fact.missing(), Fact.missing(), Map.of(), Fact.missing(), Fact.missing(),
-        Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(),
-        Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(), List.of());
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        Map.of(),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        List.of());
   }
 }

@@ -8,8 +8,8 @@ import java.util.List;
  * @param name name, unique in the plan
  * @param number number at the panel and in signals, from 1
  * @param keypads names of the keypads that serve it; empty means all
- * @param commonTo names of the partitions that share this one as their common area: armed once all of them are,
- *     disarmed with the first of them; empty when it is no common area
+ * @param commonTo names of the partitions that share this one as their common area: armed once all
+ *     of them are, disarmed with the first of them; empty when it is no common area
  */
 public record Partition(String name, int number, List<String> keypads, List<String> commonTo) {
 

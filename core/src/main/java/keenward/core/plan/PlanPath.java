@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A place in a plan: the keys and list indices that lead to it, such as {@code zones / 2 / response}. It names the place
- * without knowing the file; the edge that read the file turns it into line and column.
+ * A place in a plan: the keys and list indices that lead to it, such as {@code zones / 2 /
+ * response}. It names the place without knowing the file; the edge that read the file turns it into
+ * line and column.
  *
  * @param steps keys, or list indices counted from 0, from the top
  */

@@ -6,7 +6,8 @@ package keenward.core.plan;
  * @param standard which one
  * @param edition edition or year; decides between figures that changed
  * @param grade security grade 1 to 4, for the standards that have grades
- * @param name how the plan names it: the standard's word, or the name of one whose figures the program does not hold
+ * @param name how the plan names it: the standard's word, or the name of one whose figures the
+ *     program does not hold
  */
 public record Regime(Standard standard, Fact<String> edition, Fact<Integer> grade, String name) {
 

@@ -35,22 +35,100 @@ public record RegimeFigure(
   /** Every figure that the program holds. */
   public static final List<RegimeFigure> ALL =
       List.of(
-          cp01(Setting.EXIT_TIME, 60_000L, 45_000L, 255_000L, "clause 4.2.2.1; 45 s read in a trade article, 60 s and 255 s from memory"),
-          cp01(Setting.EXIT_RESTART, 1L, null, null, "clause 4.2.2.3; read in committee minutes of 2008"),
+          cp01(
+              Setting.EXIT_TIME,
+              60_000L,
+              45_000L,
+              255_000L,
+              "clause 4.2.2.1; 45 s read in a trade article, 60 s and 255 s from memory"),
+          cp01(
+              Setting.EXIT_RESTART,
+              1L,
+              null,
+              null,
+              "clause 4.2.2.3; read in committee minutes of 2008"),
           cp01(Setting.AUTOMATIC_STAY, 1L, null, null, "unvacated premises; from memory"),
           cp01(Setting.ENTRY_DELAY, 30_000L, 30_000L, 240_000L, "entry delay; from memory"),
-          edition(Setting.ABORT_WINDOW, CP_01_2000, 0, 2009, 30_000L, 15_000L, 45_000L, false, "abort window (dialler delay); read in a trade article"),
-          edition(Setting.ABORT_WINDOW, CP_01_2010, 2010, 9999, 30_000L, 15_000L, 45_000L, true, "abort window; 0 allowed since 2010, read in a trade article; default from memory"),
+          edition(
+              Setting.ABORT_WINDOW,
+              CP_01_2000,
+              0,
+              2009,
+              30_000L,
+              15_000L,
+              45_000L,
+              false,
+              "abort window (dialler delay); read in a trade article"),
+          edition(
+              Setting.ABORT_WINDOW,
+              CP_01_2010,
+              2010,
+              9999,
+              30_000L,
+              15_000L,
+              45_000L,
+              true,
+              "abort window; 0 allowed since 2010, read in a trade article; default from memory"),
           cp01(Setting.CANCEL_WINDOW, 300_000L, 300_000L, null, "cancel window; from memory"),
-          edition(Setting.SWINGER_LIMIT, CP_01_2000, 0, 2009, 1L, 1L, 2L, false, "swinger shutdown; read in a trade article"),
-          edition(Setting.SWINGER_LIMIT, CP_01_2010, 2010, 9999, 2L, 1L, 6L, false, "swinger shutdown; read in a trade article"),
-          en50131(Setting.ENTRY_DELAY, null, 45_000L, "EN 50131-1:2006+A1:2009, entry time limit; from memory"),
-          en50131(Setting.SOUNDER_TIME, 90_000L, 900_000L, "EN 50131-1:2006, sounder duration; from memory; local rules may be shorter"),
-          new RegimeFigure(Standard.UL1023, Setting.ENTRY_DELAY, "classic listing text", 0, 9999, null, null, 45_000L, false, "UL 1023, longest entry delay; from memory; CP-01 systems differ"),
-          new RegimeFigure(Standard.UL1023, Setting.EXIT_TIME, "classic listing text", 0, 9999, null, null, 60_000L, false, "UL 1023, longest exit delay; from memory; CP-01 systems differ"));
+          edition(
+              Setting.SWINGER_LIMIT,
+              CP_01_2000,
+              0,
+              2009,
+              1L,
+              1L,
+              2L,
+              false,
+              "swinger shutdown; read in a trade article"),
+          edition(
+              Setting.SWINGER_LIMIT,
+              CP_01_2010,
+              2010,
+              9999,
+              2L,
+              1L,
+              6L,
+              false,
+              "swinger shutdown; read in a trade article"),
+          en50131(
+              Setting.ENTRY_DELAY,
+              null,
+              45_000L,
+              "EN 50131-1:2006+A1:2009, entry time limit; from memory"),
+          en50131(
+              Setting.SOUNDER_TIME,
+              90_000L,
+              900_000L,
+              "EN 50131-1:2006, sounder duration; from memory; local rules may be shorter"),
+          new RegimeFigure(
+              Standard.UL1023,
+              Setting.ENTRY_DELAY,
+              "classic listing text",
+              0,
+              9999,
+              null,
+              null,
+              45_000L,
+              false,
+              "UL 1023, longest entry delay; from memory; CP-01 systems differ"),
+          new RegimeFigure(
+              Standard.UL1023,
+              Setting.EXIT_TIME,
+              "classic listing text",
+              0,
+              9999,
+              null,
+              null,
+              60_000L,
+              false,
+              "UL 1023, longest exit delay; from memory; CP-01 systems differ"));
 
   private static RegimeFigure cp01(
-      Setting setting, @Nullable Long usual, @Nullable Long least, @Nullable Long most, String source) {
+      Setting setting,
+      @Nullable Long usual,
+      @Nullable Long least,
+      @Nullable Long most,
+      String source) {
     return edition(setting, "all editions", 0, 9999, usual, least, most, false, source);
   }
 
@@ -65,7 +143,15 @@ public record RegimeFigure(
       boolean zeroAllowed,
       String source) {
     return new RegimeFigure(
-        Standard.CP_01, setting, editions, from, until, usual, least, most, zeroAllowed,
+        Standard.CP_01,
+        setting,
+        editions,
+        from,
+        until,
+        usual,
+        least,
+        most,
+        zeroAllowed,
         "ANSI/SIA CP-01, " + source);
   }
 
@@ -93,7 +179,10 @@ public record RegimeFigure(
     return least != null ? off + "at least " + setting.words(least) : "";
   }
 
-  /** Whether it applies to a regime as the plan states it; without an edition every edition's figure applies. */
+  /**
+   * Whether it applies to a regime as the plan states it; without an edition every edition's figure
+   * applies.
+   */
   public boolean appliesTo(Regime regime) {
     if (regime.standard() != standard) {
       return false;

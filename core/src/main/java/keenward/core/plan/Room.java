@@ -3,11 +3,13 @@ package keenward.core.plan;
 import java.util.List;
 
 /**
- * A room. Its outline makes the walls: an edge shared with another room is an inner wall, an unshared one an outer wall.
+ * A room. Its outline makes the walls: an edge shared with another room is an inner wall, an
+ * unshared one an outer wall.
  *
  * @param name name, unique in the plan
  * @param use what it is used for
- * @param outline corners in order, not closed, at least three; empty when the plan has no drawing of it
+ * @param outline corners in order, not closed, at least three; empty when the plan has no drawing
+ *     of it
  */
 public record Room(String name, Fact<RoomUse> use, List<Point> outline) {
 

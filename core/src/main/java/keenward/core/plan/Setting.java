@@ -1,8 +1,8 @@
 package keenward.core.plan;
 
 /**
- * A system-wide setting of the panel, with the program's own default where neither plan, regime nor panel description
- * gives one.
+ * A system-wide setting of the panel, with the program's own default where neither plan, regime nor
+ * panel description gives one.
  */
 public enum Setting implements Worded {
   /** Entry delay; there may be several, by number. */

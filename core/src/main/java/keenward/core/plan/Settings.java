@@ -8,8 +8,9 @@ import keenward.core.quantities.Span;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Every system-wide setting in force, each with where its value came from: the plan, else the regime, else the panel
- * description, else the program. Of several regimes the strictest figure rules.
+ * Every system-wide setting in force, each with where its value came from: the plan, else the
+ * regime, else the panel description, else the program. Of several regimes the strictest figure
+ * rules.
  */
 public final class Settings {
 
@@ -73,9 +74,8 @@ public final class Settings {
       if (setting == Setting.ENTRY_DELAY && !plan.panel().entryDelays().isEmpty()) {
         plan.panel()
             .entryDelays()
-            .forEach(
-                (index, delay) ->
-                    all.add(resolve(plan, setting, index, delay.milliseconds(), panelDefaults)));
+            .forEach((index, delay) ->
+                all.add(resolve(plan, setting, index, delay.milliseconds(), panelDefaults)));
       } else {
         int index = setting == Setting.ENTRY_DELAY ? 1 : 0;
         all.add(resolve(plan, setting, index, stated(plan.panel(), setting), panelDefaults));
@@ -135,14 +135,18 @@ public final class Settings {
         setting, index, setting.programDefault(), Origin.PROGRAM, "this program", figures, path);
   }
 
-  /** The usual value, moved into the range that every figure allows; the order of the figures decides ties. */
+  /**
+   * The usual value, moved into the range that every figure allows; the order of the figures
+   * decides ties.
+   */
   private static long clamp(long usual, List<RegimeFigure> figures) {
     long value = usual;
     for (RegimeFigure figure : figures) {
       if (!figure.allows(value)) {
         Long least = figure.least();
         Long most = figure.most();
-        value = least != null && value < least ? least : most != null ? Math.min(value, most) : value;
+        value =
+            least != null && value < least ? least : most != null ? Math.min(value, most) : value;
       }
     }
     return value;

@@ -5,12 +5,13 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * One site plan: the only source of every paper, order, sum and check. Names are resolved and unique when a plan comes
- * from the reader; order is the order of the file.
+ * One site plan: the only source of every paper, order, sum and check. Names are resolved and
+ * unique when a plan comes from the reader; order is the order of the file.
  *
  * @param site the site as a whole
  * @param regimes published rules it has to meet; empty when none is stated
- * @param monitoring the account at the monitoring centre; missing when the site is not monitored or it is not known
+ * @param monitoring the account at the monitoring centre; missing when the site is not monitored or
+ *     it is not known
  * @param people people and habits
  * @param floors floors, lowest first
  * @param types bought devices

@@ -20,8 +20,8 @@ import keenward.core.quantities.Voltage;
  * @param lowestTemperature lowest temperature round the battery
  * @param ageingFactor factor by which the battery is chosen larger for its old age
  * @param signalsMainsFailure whether a mains failure is signalled to the monitoring centre
- * @param resetsSmokeDetectors whether a reset at the keypad takes the voltage off its output, so that latching smoke
- *     detectors let go
+ * @param resetsSmokeDetectors whether a reset at the keypad takes the voltage off its output, so
+ *     that latching smoke detectors let go
  */
 public record Supply(
     String name,

@@ -8,7 +8,8 @@ import java.util.List;
  * @param number number at the panel and in signals, from 1
  * @param name name at the keypad and on paper
  * @param role what they may do
- * @param partitions names of the partitions they may use; never empty (all partitions when the plan says nothing)
+ * @param partitions names of the partitions they may use; never empty (all partitions when the plan
+ *     says nothing)
  * @param person name of the person of the plan, when they are one
  * @param mayBypass whether they may leave zones out
  */

@@ -9,7 +9,8 @@ import keenward.core.quantities.Resistance;
  * @param number number at the panel and in signals, from 1
  * @param name name at the keypad and on paper
  * @param response what the system does when it is violated
- * @param partitions names of the partitions it belongs to; never empty (the only partition when the plan has none)
+ * @param partitions names of the partitions it belongs to; never empty (the only partition when the
+ *     plan has none)
  * @param devices what it watches; empty when the plan does not say
  * @param wiring how the loop is supervised; nothing for radio and bus devices
  * @param resistors resistor values of the loop

@@ -1,7 +1,8 @@
 package keenward.core.plan;
 
 /**
- * What a zone watches: an input of a device of the plan, or a plain kind that stands for a device not placed yet.
+ * What a zone watches: an input of a device of the plan, or a plain kind that stands for a device
+ * not placed yet.
  */
 public sealed interface ZoneDevice {
 
@@ -25,7 +26,8 @@ public sealed interface ZoneDevice {
     public String inputName() {
       return input
           .find()
-          .orElseGet(() -> device.traits().inputs().isEmpty() ? "" : device.traits().inputs().getFirst());
+          .orElseGet(
+              () -> device.traits().inputs().isEmpty() ? "" : device.traits().inputs().getFirst());
     }
   }
 

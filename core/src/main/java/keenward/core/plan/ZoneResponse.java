@@ -2,11 +2,19 @@ package keenward.core.plan;
 
 import java.util.List;
 
-/** What the system does when a zone is violated. Trade terms; the behaviour is in docs/methods/rehearsal.md. */
+/**
+ * What the system does when a zone is violated. Trade terms; the behaviour is in
+ * docs/methods/rehearsal.md.
+ */
 public enum ZoneResponse implements Worded {
-  /** Starts the entry delay when armed; watched for leaving during exit time. Live in away and stay. */
+  /**
+   * Starts the entry delay when armed; watched for leaving during exit time. Live in away and stay.
+   */
   ENTRY_EXIT("entry-exit"),
-  /** Interior zone on the way in: waits while an entry delay runs, alarms at once otherwise. Live in away. */
+  /**
+   * Interior zone on the way in: waits while an entry delay runs, alarms at once otherwise. Live in
+   * away.
+   */
   FOLLOWER("follower"),
   /** Alarms at once when armed. Live in away, stay and night. */
   PERIMETER("perimeter"),
@@ -24,7 +32,10 @@ public enum ZoneResponse implements Worded {
   MEDICAL("medical"),
   /** A lid or cable is interfered with: trouble when disarmed, alarm when armed. Always live. */
   TAMPER("tamper"),
-  /** Watches a plant, such as a cold store or a pump: signal and display, no burglary sounder. Always live. */
+  /**
+   * Watches a plant, such as a cold store or a pump: signal and display, no burglary sounder.
+   * Always live.
+   */
   TECHNICAL("technical"),
   /** Arms or disarms its partitions. */
   KEY_SWITCH("key-switch");

@@ -1,4 +1,7 @@
-/** The site plan: everything that a technician states about a site, and nothing that is computed from it. */
+/**
+ * The site plan: everything that a technician states about a site, and nothing that is computed
+ * from it.
+ */
 @NullMarked
 package keenward.core.plan;
 

@@ -1,4 +1,7 @@
-/** How long work says how far it has come, and how it is stopped. Used by every other package of the core. */
+/**
+ * How long work says how far it has come, and how it is stopped. Used by every other package of the
+ * core.
+ */
 @NullMarked
 package keenward.core.progress;
 

@@ -6,8 +6,9 @@ import java.util.function.Function;
 import keenward.core.plan.Fact;
 
 /**
- * Writes facts as lines of {@code key=value} whose bytes depend on the facts alone: values in base units, texts in quotes
- * with their own quotes, backslashes and line breaks escaped, {@code ?} for unknown, {@code -} for missing.
+ * Writes facts as lines of {@code key=value} whose bytes depend on the facts alone: values in base
+ * units, texts in quotes with their own quotes, backslashes and line breaks escaped, {@code ?} for
+ * unknown, {@code -} for missing.
  */
 final class CanonicalText {
   private final StringBuilder text = new StringBuilder();

@@ -1,6 +1,9 @@
 package keenward.core.proof;
 
-/** A usual caution of a test; common practice. Local code and the authority having jurisdiction come first. */
+/**
+ * A usual caution of a test; common practice. Local code and the authority having jurisdiction come
+ * first.
+ */
 public enum Caution {
   /** Signals send help. */
   SENDS_HELP(
@@ -9,9 +12,11 @@ public enum Caution {
   /** Sounders are loud. */
   LOUD("Sounders start: warn the people in and near the building, protect your hearing."),
   /** Work above the floor. */
-  LADDER("Mounted high: use a ladder fit for it, footed and on firm ground, or a pole made for the tester."),
+  LADDER(
+      "Mounted high: use a ladder fit for it, footed and on firm ground, or a pole made for the tester."),
   /** Test gas. */
-  TEST_GAS("Use only the test gas that the detector's maker names, in the amount named; air the room afterwards."),
+  TEST_GAS(
+      "Use only the test gas that the detector's maker names, in the amount named; air the room afterwards."),
   /** No smoke, no flame. */
   NO_FLAME("Never use real smoke or a flame: use the tester that the detector's maker names."),
   /** No broken glass. */
@@ -21,9 +26,11 @@ public enum Caution {
       "Mains voltage can kill. Switch off at the isolator only; opening mains covers is for licensed people under local"
           + " code."),
   /** Batteries. */
-  BATTERY("A battery can give hundreds of amperes: no rings, insulated tools, take off the negative lead first, no short."),
+  BATTERY(
+      "A battery can give hundreds of amperes: no rings, insulated tools, take off the negative lead first, no short."),
   /** People rely on fire and gas alarms. */
-  LIFE_SAFETY("People rely on this alarm: say who watches for fire and gas while it is on test, and keep that time short.");
+  LIFE_SAFETY(
+      "People rely on this alarm: say who watches for fire and gas while it is on test, and keep that time short.");
 
   private final String text;
 

@@ -14,7 +14,10 @@ import keenward.core.plan.User;
 import keenward.core.plan.UserRole;
 import keenward.core.reporting.Qualifier;
 
-/** The way to the monitoring centre: on test, arming reports, duress, test signal, each path, off test. */
+/**
+ * The way to the monitoring centre: on test, arming reports, duress, test signal, each path, off
+ * test.
+ */
 final class CentreSteps {
   private static final int DURESS = 121;
   private static final int BY_USER = 401;
@@ -131,14 +134,23 @@ final class CentreSteps {
                     + " away, wait for the exit time, then disarm.")
             .in(partition.number())
             .given("System disarmed, account on test")
-            .shows(
-                "At " + context.keypads(partition) + ": armed away, then disarmed")
+            .shows("At " + context.keypads(partition) + ": armed away, then disarmed")
             .signals(
                 List.of(
                     context.signal(
-                        Qualifier.RESTORE, BY_USER, List.of(), partition.number(), number, "on arming"),
+                        Qualifier.RESTORE,
+                        BY_USER,
+                        List.of(),
+                        partition.number(),
+                        number,
+                        "on arming"),
                     context.signal(
-                        Qualifier.NEW_EVENT, BY_USER, List.of(), partition.number(), number, "on disarming"))));
+                        Qualifier.NEW_EVENT,
+                        BY_USER,
+                        List.of(),
+                        partition.number(),
+                        number,
+                        "on disarming"))));
   }
 
   private TestStep duress(User user) {
@@ -157,8 +169,7 @@ final class CentreSteps {
         .given(partition.name() + " armed, account on test")
         .shows("An ordinary disarming; nothing else is shown and nothing sounds")
         .signals(
-            List.of(
-                context.signal(Qualifier.NEW_EVENT, DURESS, partition.number(), user.number())))
+            List.of(context.signal(Qualifier.NEW_EVENT, DURESS, partition.number(), user.number())))
         .cautions(List.of(Caution.SENDS_HELP));
   }
 
@@ -172,13 +183,20 @@ final class CentreSteps {
                     + monitoring
                         .testInterval()
                         .find()
-                        .map(every -> "; ask the centre whether the periodic one comes every " + every.written())
+                        .map(every ->
+                            "; ask the centre whether the periodic one comes every "
+                                + every.written())
                         .orElse("")
                     + ".")
             .signals(
                 List.of(
                     context.signal(
-                        Qualifier.NEW_EVENT, TEST_BY_HAND, List.of(PERIODIC_TEST), 0, OptionalInt.empty(), ""))));
+                        Qualifier.NEW_EVENT,
+                        TEST_BY_HAND,
+                        List.of(PERIODIC_TEST),
+                        0,
+                        OptionalInt.empty(),
+                        ""))));
     for (SignalPath path : monitoring.paths()) {
       steps.add(path(monitoring, path));
     }
@@ -205,11 +223,15 @@ final class CentreSteps {
         only
             ? List.of(
                 context.signal(
-                    Qualifier.RESTORE, trouble(path), otherTrouble(path), 0, OptionalInt.empty(), "once the path is back"))
+                    Qualifier.RESTORE,
+                    trouble(path),
+                    otherTrouble(path),
+                    0,
+                    OptionalInt.empty(),
+                    "once the path is back"))
             : context.eventAndRestore(
                 trouble(path), otherTrouble(path), 0, OptionalInt.empty(), "by another path");
-    return TestStep.of(
-            Phase.SUPERVISED, new TestSubject.Item("path by " + words(path)), action)
+    return TestStep.of(Phase.SUPERVISED, new TestSubject.Item("path by " + words(path)), action)
         .given("System disarmed, account on test")
         .shows("Trouble of the path")
         .signals(signals);

@@ -14,7 +14,8 @@ import keenward.core.reporting.Qualifier;
  * @param code DC-05 event code
  * @param otherCodes codes that tell the same and are accepted in its place, since panels differ
  * @param partition partition number, 0 for the system as a whole
- * @param zoneOrUser zone or user number, 0 for none; empty when the panel numbers it and the plan does not tell
+ * @param zoneOrUser zone or user number, 0 for none; empty when the panel numbers it and the plan
+ *     does not tell
  * @param when when it comes, in words; empty for at once
  */
 public record ExpectedSignal(
@@ -31,7 +32,10 @@ public record ExpectedSignal(
     otherCodes = List.copyOf(otherCodes);
   }
 
-  /** As DC-05 writes it, such as {@code 1131 01 015}; a number that the plan does not tell shows as dots. */
+  /**
+   * As DC-05 writes it, such as {@code 1131 01 015}; a number that the plan does not tell shows as
+   * dots.
+   */
   public String text() {
     String text = new EventReport(qualifier, code, partition, zoneOrUser.orElse(0)).text();
     return zoneOrUser.isPresent() ? text : text.substring(0, text.length() - 3) + "...";
@@ -45,7 +49,9 @@ public record ExpectedSignal(
     if (!otherCodes.isEmpty()) {
       words
           .append(" (or code ")
-          .append(String.join(" or ", otherCodes.stream().map(other -> Integer.toString(other)).toList()))
+          .append(
+              String.join(
+                  " or ", otherCodes.stream().map(other -> Integer.toString(other)).toList()))
           .append(')');
     }
     return when.isEmpty() ? words.toString() : words + ", " + when;

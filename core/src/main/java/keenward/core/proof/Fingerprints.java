@@ -20,12 +20,14 @@ import keenward.core.quantities.Span;
 import keenward.core.reporting.ZoneEvents;
 
 /**
- * The fingerprint of a zone: a canonical text of everything that its proof depends on. A test record keeps it (or its
- * hash, made outside core); when an edit changes it, just that proof is stale.
+ * The fingerprint of a zone: a canonical text of everything that its proof depends on. A test
+ * record keeps it (or its hash, made outside core); when an edit changes it, just that proof is
+ * stale.
  *
- * <p>It holds the zone, with every option that is entered at the panel, its partitions, its devices with place, aim,
- * serial and wiring, the delays in force that decide when it reports, its cross-zone groups, the panel description and the
- * account. It leaves out notes, reasons, currents, coverage as planned, users and other zones.
+ * <p>It holds the zone, with every option that is entered at the panel, its partitions, its devices
+ * with place, aim, serial and wiring, the delays in force that decide when it reports, its
+ * cross-zone groups, the panel description and the account. It leaves out notes, reasons, currents,
+ * coverage as planned, users and other zones.
  */
 public final class Fingerprints {
   private static final String VERSION = "keenward zone fingerprint 1";
@@ -107,7 +109,9 @@ public final class Fingerprints {
               "at",
               device.at(),
               point ->
-                  CanonicalText.number(point.xMetres()) + "," + CanonicalText.number(point.yMetres()))
+                  CanonicalText.number(point.xMetres())
+                      + ","
+                      + CanonicalText.number(point.yMetres()))
           .fact("height", device.height(), Fingerprints::metres)
           .fact("bearing", device.bearing(), Fingerprints::degrees);
     }
@@ -117,8 +121,7 @@ public final class Fingerprints {
     if (zone.response().isAlwaysLive()) {
       return;
     }
-    text.line(
-        "setting abort window", Long.toString(settings.get(Setting.ABORT_WINDOW).value()));
+    text.line("setting abort window", Long.toString(settings.get(Setting.ABORT_WINDOW).value()));
     if (zone.response() == ZoneResponse.ENTRY_EXIT) {
       int number = zone.entryDelay().orElse(1);
       text.line(
@@ -142,7 +145,6 @@ public final class Fingerprints {
   private static String degrees(Angle angle) {
     return CanonicalText.number(angle.degrees());
   }
-
 
   private static String milliseconds(Span span) {
     return Long.toString(span.milliseconds());

@@ -10,7 +10,10 @@ import keenward.core.plan.Setting;
 import keenward.core.plan.Wiring;
 import keenward.core.plan.Zone;
 
-/** Supervision and cell of each radio device that stays on site; fobs leave it and are not supervised. */
+/**
+ * Supervision and cell of each radio device that stays on site; fobs leave it and are not
+ * supervised.
+ */
 final class RadioSteps {
   private static final int SENSOR_LOST = 381;
   private static final int SUPERVISION_LOST = 355;
@@ -25,8 +28,7 @@ final class RadioSteps {
   List<TestStep> steps() {
     List<TestStep> steps = new ArrayList<>();
     for (Device device : context.plan().devices()) {
-      boolean radio =
-          device.traits().wiring().find().filter(Wiring.RADIO::equals).isPresent();
+      boolean radio = device.traits().wiring().find().filter(Wiring.RADIO::equals).isPresent();
       if (radio && device.kind() != DeviceKind.FOB) {
         steps.add(silence(device));
         steps.add(cell(device));
@@ -71,8 +73,7 @@ final class RadioSteps {
         .given("System disarmed, account on test")
         .shows("Low cell: " + device.name())
         .signals(
-            context.eventAndRestore(
-                CELL_LOW, List.of(), partition(device), number(device), ""))
+            context.eventAndRestore(CELL_LOW, List.of(), partition(device), number(device), ""))
         .cautions(ZoneActions.lidCautions(device));
   }
 

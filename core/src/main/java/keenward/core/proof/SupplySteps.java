@@ -59,7 +59,11 @@ final class SupplySteps {
   }
 
   private boolean feedsPanel(Supply supply) {
-    return context.plan().panel().supply().orElse(context.plan().supplies().getFirst().name())
+    return context
+        .plan()
+        .panel()
+        .supply()
+        .orElse(context.plan().supplies().getFirst().name())
         .equals(supply.name());
   }
 

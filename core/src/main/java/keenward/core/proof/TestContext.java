@@ -52,9 +52,7 @@ final class TestContext {
 
   Optional<Place> place(Fact<String> room) {
     return room.find()
-        .map(
-            name ->
-                new Place(plan.findFloorOfRoom(name).map(Floor::name).orElse(""), name));
+        .map(name -> new Place(plan.findFloorOfRoom(name).map(Floor::name).orElse(""), name));
   }
 
   /** The first partition of a zone, under whose number it reports. */
@@ -74,13 +72,10 @@ final class TestContext {
   /** The zone of lowest number that uses any input of a device. */
   Optional<Zone> zoneOf(Device device) {
     return plan.zones().stream()
-        .filter(
-            zone ->
-                zone.devices().stream()
-                    .anyMatch(
-                        each ->
-                            each instanceof ZoneDevice.Fitted fitted
-                                && fitted.device().equals(device)))
+        .filter(zone ->
+            zone.devices().stream()
+                .anyMatch(each ->
+                    each instanceof ZoneDevice.Fitted fitted && fitted.device().equals(device)))
         .min((one, other) -> Integer.compare(one.number(), other.number()));
   }
 
@@ -95,8 +90,7 @@ final class TestContext {
       int partition,
       OptionalInt zoneOrUser,
       String when) {
-    return new ExpectedSignal(
-        account(), qualifier, code, otherCodes, partition, zoneOrUser, when);
+    return new ExpectedSignal(account(), qualifier, code, otherCodes, partition, zoneOrUser, when);
   }
 
   /** An event and its restore. */
@@ -104,6 +98,7 @@ final class TestContext {
       int code, List<Integer> otherCodes, int partition, OptionalInt zoneOrUser, String when) {
     return List.of(
         signal(Qualifier.NEW_EVENT, code, otherCodes, partition, zoneOrUser, when),
-        signal(Qualifier.RESTORE, code, otherCodes, partition, zoneOrUser, "after putting it back"));
+        signal(
+            Qualifier.RESTORE, code, otherCodes, partition, zoneOrUser, "after putting it back"));
   }
 }

@@ -9,8 +9,8 @@ import keenward.core.plan.Setting;
 import keenward.core.plan.SitePlan;
 
 /**
- * Everything that has to be tested on a site, in the order of a visit. It says what should be; what was seen belongs to a
- * test record.
+ * Everything that has to be tested on a site, in the order of a visit. It says what should be; what
+ * was seen belongs to a test record.
  *
  * @param steps the steps, numbered from 1
  * @param notes what to know before starting
@@ -55,16 +55,13 @@ public record TestPlan(List<TestStep> steps, List<String> notes, List<MissingFac
 
   /** Sorts by place; the sort is stable, so that in one room the order of the plan stays. */
   private static List<TestStep> alongTheWalk(Walk walk, List<TestStep> steps) {
-    return steps.stream()
-        .sorted(Comparator.comparingInt(step -> walk.rank(step.place())))
-        .toList();
+    return steps.stream().sorted(Comparator.comparingInt(step -> walk.rank(step.place()))).toList();
   }
 
   /** One partition after the other, so that each is armed once. */
   private static List<TestStep> byPartitionWhereArmed(List<TestStep> steps) {
     return steps.stream()
-        .sorted(
-            Comparator.comparingInt(step -> step.phase() == Phase.ARMED ? step.partition() : 0))
+        .sorted(Comparator.comparingInt(step -> step.phase() == Phase.ARMED ? step.partition() : 0))
         .toList();
   }
 

@@ -39,51 +39,137 @@ public record TestStep(
 
   TestStep numbered(int position) {
     return new TestStep(
-        position, phase, subject, partition, place, precondition, action, keypadShows, time, signals,
+        position,
+        phase,
+        subject,
+        partition,
+        place,
+        precondition,
+        action,
+        keypadShows,
+        time,
+        signals,
         cautions);
   }
 
   /** A step that is yet without its number and its optional parts. */
   static TestStep of(Phase phase, TestSubject subject, String action) {
     return new TestStep(
-        0, phase, subject, 0, Optional.empty(), "", action, "", Optional.empty(), List.of(),
+        0,
+        phase,
+        subject,
+        0,
+        Optional.empty(),
+        "",
+        action,
+        "",
+        Optional.empty(),
+        List.of(),
         List.of());
   }
 
   TestStep in(int partitionNumber) {
     return new TestStep(
-        number, phase, subject, partitionNumber, place, precondition, action, keypadShows, time,
-        signals, cautions);
+        number,
+        phase,
+        subject,
+        partitionNumber,
+        place,
+        precondition,
+        action,
+        keypadShows,
+        time,
+        signals,
+        cautions);
   }
 
   TestStep at(Optional<Place> where) {
     return new TestStep(
-        number, phase, subject, partition, where, precondition, action, keypadShows, time, signals, cautions);
+        number,
+        phase,
+        subject,
+        partition,
+        where,
+        precondition,
+        action,
+        keypadShows,
+        time,
+        signals,
+        cautions);
   }
 
   TestStep given(String state) {
     return new TestStep(
-        number, phase, subject, partition, place, state, action, keypadShows, time, signals, cautions);
+        number,
+        phase,
+        subject,
+        partition,
+        place,
+        state,
+        action,
+        keypadShows,
+        time,
+        signals,
+        cautions);
   }
 
   TestStep shows(String text) {
     return new TestStep(
-        number, phase, subject, partition, place, precondition, action, text, time, signals, cautions);
+        number,
+        phase,
+        subject,
+        partition,
+        place,
+        precondition,
+        action,
+        text,
+        time,
+        signals,
+        cautions);
   }
 
   TestStep measures(MeasuredTime measured) {
     return new TestStep(
-        number, phase, subject, partition, place, precondition, action, keypadShows, Optional.of(measured),
-        signals, cautions);
+        number,
+        phase,
+        subject,
+        partition,
+        place,
+        precondition,
+        action,
+        keypadShows,
+        Optional.of(measured),
+        signals,
+        cautions);
   }
 
   TestStep signals(List<ExpectedSignal> expected) {
     return new TestStep(
-        number, phase, subject, partition, place, precondition, action, keypadShows, time, expected, cautions);
+        number,
+        phase,
+        subject,
+        partition,
+        place,
+        precondition,
+        action,
+        keypadShows,
+        time,
+        expected,
+        cautions);
   }
 
   TestStep cautions(List<Caution> read) {
     return new TestStep(
-        number, phase, subject, partition, place, precondition, action, keypadShows, time, signals, read);
+        number,
+        phase,
+        subject,
+        partition,
+        place,
+        precondition,
+        action,
+        keypadShows,
+        time,
+        signals,
+        read);
   }
 }

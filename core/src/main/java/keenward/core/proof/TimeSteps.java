@@ -66,8 +66,7 @@ final class TimeSteps {
     boolean sounds =
         context.plan().devices().stream()
             .anyMatch(
-                device ->
-                    device.kind() == DeviceKind.SIREN || device.kind() == DeviceKind.SOUNDER);
+                device -> device.kind() == DeviceKind.SIREN || device.kind() == DeviceKind.SOUNDER);
     if (sounds) {
       steps.add(
           time(

@@ -12,9 +12,9 @@ import keenward.core.plan.Room;
 import keenward.core.plan.SitePlan;
 
 /**
- * The order in which rooms are walked: the panel's floor first, then the others as the plan lists them; on each floor
- * from room to the nearest room not yet seen, by the middle of their outlines. Rooms without an outline follow in the
- * order of the plan.
+ * The order in which rooms are walked: the panel's floor first, then the others as the plan lists
+ * them; on each floor from room to the nearest room not yet seen, by the middle of their outlines.
+ * Rooms without an outline follow in the order of the plan.
  */
 final class Walk {
   private final Map<String, Integer> places = new HashMap<>();
@@ -27,11 +27,10 @@ final class Walk {
     List<Floor> floors = new ArrayList<>(plan.floors());
     panelRoom
         .flatMap(plan::findFloorOfRoom)
-        .ifPresent(
-            floor -> {
-              floors.remove(floor);
-              floors.addFirst(floor);
-            });
+        .ifPresent(floor -> {
+          floors.remove(floor);
+          floors.addFirst(floor);
+        });
     for (Floor floor : floors) {
       walk.add(floor, panelRoom);
     }
@@ -40,7 +39,9 @@ final class Walk {
 
   /** Rank of a place; places that are not known come last. */
   int rank(Optional<Place> place) {
-    return place.map(each -> places.getOrDefault(each.room(), Integer.MAX_VALUE)).orElse(Integer.MAX_VALUE);
+    return place
+        .map(each -> places.getOrDefault(each.room(), Integer.MAX_VALUE))
+        .orElse(Integer.MAX_VALUE);
   }
 
   private void add(Floor floor, Optional<String> panelRoom) {

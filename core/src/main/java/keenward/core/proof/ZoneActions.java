@@ -6,7 +6,10 @@ import keenward.core.plan.Device;
 import keenward.core.plan.DeviceKind;
 import keenward.core.plan.ZoneDevice;
 
-/** How each kind of device is made to respond, and the cautions that go with it; common practice, no source. */
+/**
+ * How each kind of device is made to respond, and the cautions that go with it; common practice, no
+ * source.
+ */
 final class ZoneActions {
   /** Inputs whose name tells what they are, whatever the device. */
   private static final String LID_INPUT = "lid";
@@ -63,8 +66,7 @@ final class ZoneActions {
 
   /** Whether a device has a lid input. */
   static boolean hasLid(Device device) {
-    return device.traits().inputs().stream()
-        .anyMatch(input -> input.equalsIgnoreCase(LID_INPUT));
+    return device.traits().inputs().stream().anyMatch(input -> input.equalsIgnoreCase(LID_INPUT));
   }
 
   /** The same for a device that no zone uses by its lid. */
@@ -79,7 +81,11 @@ final class ZoneActions {
   }
 
   private static boolean isHigh(Device device) {
-    return device.height().find().filter(height -> height.metres() > OUT_OF_REACH_METRES).isPresent();
+    return device
+        .height()
+        .find()
+        .filter(height -> height.metres() > OUT_OF_REACH_METRES)
+        .isPresent();
   }
 
   private static String action(ZoneDevice.Fitted fitted) {
@@ -111,7 +117,8 @@ final class ZoneActions {
       case CARBON_MONOXIDE_DETECTOR ->
           "Use test gas at " + device + " as its maker says, until it alarms.";
       case CALL_POINT -> "Use the test key of " + device + ".";
-      case HOLD_UP_BUTTON -> "Press " + device + " and hold it as long as it asks, then let go and reset it.";
+      case HOLD_UP_BUTTON ->
+          "Press " + device + " and hold it as long as it asks, then let go and reset it.";
       case MEDICAL_BUTTON -> "Press " + device + ", then reset it.";
       case TEMPERATURE ->
           "Bring " + device + " past its limit, or use the test function that its maker gives.";

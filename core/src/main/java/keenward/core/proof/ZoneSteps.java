@@ -133,8 +133,20 @@ final class ZoneSteps {
     if (zone.response() == ZoneResponse.KEY_SWITCH) {
       // The number behind a key switch is that of its user, which the plan does not tell.
       return List.of(
-          context.signal(Qualifier.RESTORE, code, List.of(), partition, OptionalInt.empty(), "after the exit time"),
-          context.signal(Qualifier.NEW_EVENT, code, List.of(), partition, OptionalInt.empty(), "after the next turn"));
+          context.signal(
+              Qualifier.RESTORE,
+              code,
+              List.of(),
+              partition,
+              OptionalInt.empty(),
+              "after the exit time"),
+          context.signal(
+              Qualifier.NEW_EVENT,
+              code,
+              List.of(),
+              partition,
+              OptionalInt.empty(),
+              "after the next turn"));
     }
     boolean tamper = zone.response() == ZoneResponse.TAMPER;
     List<ExpectedSignal> signals = new ArrayList<>();
@@ -177,17 +189,16 @@ final class ZoneSteps {
     return context.plan().panel().crossZones().stream()
         .filter(group -> group.zones().contains(zone.number()))
         .findFirst()
-        .map(
-            group ->
-                " Cross-zoned: do the same at one of zones "
-                    + String.join(
-                        ", ",
-                        group.zones().stream()
-                            .filter(number -> number != zone.number())
-                            .map(number -> Integer.toString(number))
-                            .toList())
-                    + group.window().find().map(window -> " within " + window.written()).orElse("")
-                    + "; alone it sends no alarm.")
+        .map(group ->
+            " Cross-zoned: do the same at one of zones "
+                + String.join(
+                    ", ",
+                    group.zones().stream()
+                        .filter(number -> number != zone.number())
+                        .map(number -> Integer.toString(number))
+                        .toList())
+                + group.window().find().map(window -> " within " + window.written()).orElse("")
+                + "; alone it sends no alarm.")
         .orElse("");
   }
 
@@ -222,11 +233,10 @@ final class ZoneSteps {
   private boolean isLidZoned(Device device) {
     return context.plan().zones().stream()
         .flatMap(zone -> zone.devices().stream())
-        .anyMatch(
-            watched ->
-                ZoneActions.isLid(watched)
-                    && watched instanceof ZoneDevice.Fitted fitted
-                    && fitted.device().equals(device));
+        .anyMatch(watched ->
+            ZoneActions.isLid(watched)
+                && watched instanceof ZoneDevice.Fitted fitted
+                && fitted.device().equals(device));
   }
 
   private TestStep lid(Device device) {

@@ -5,8 +5,8 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /**
- * A conductor size, by American wire gauge or by cross-section. The resistance belongs to the tables of {@code
- * core.electrical}.
+ * A conductor size, by American wire gauge or by cross-section. The resistance belongs to the
+ * tables of {@code core.electrical}.
  *
  * @param gauge the system the size is given in
  * @param size the gauge number (0 for 1/0 AWG), or the cross-section in square millimetres
@@ -32,7 +32,8 @@ public record Conductor(Gauge gauge, double size, String written) implements Qua
     Parsed<Conductor> area =
         AREA.parse(
             text,
-            (value, written) -> new Conductor(Gauge.SQUARE_MILLIMETRES, value.doubleValue(), written));
+            (value, written) ->
+                new Conductor(Gauge.SQUARE_MILLIMETRES, value.doubleValue(), written));
     if (area.value() != null) {
       return area;
     }

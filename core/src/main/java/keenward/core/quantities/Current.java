@@ -12,7 +12,11 @@ import java.util.Map;
 public record Current(double milliamps, String written) implements Quantity {
 
   private static final Units UNITS =
-      new Units("a current such as 12 mA", Map.of("mA", "1", "A", "1000", "uA", "0.001", "µA", "0.001"), "0", "1000000");
+      new Units(
+          "a current such as 12 mA",
+          Map.of("mA", "1", "A", "1000", "uA", "0.001", "µA", "0.001"),
+          "0",
+          "1000000");
 
   /** Reads a current such as 12 mA. */
   public static Parsed<Current> parse(String text) {

@@ -12,7 +12,11 @@ import java.util.Map;
 public record Frequency(double megahertz, String written) implements Quantity {
 
   private static final Units UNITS =
-      new Units("a frequency such as 868.3 MHz", Map.of("MHz", "1", "GHz", "1000", "kHz", "0.001"), "0", "100000");
+      new Units(
+          "a frequency such as 868.3 MHz",
+          Map.of("MHz", "1", "GHz", "1000", "kHz", "0.001"),
+          "0",
+          "100000");
 
   /** Reads a frequency such as 868.3 MHz. */
   public static Parsed<Frequency> parse(String text) {

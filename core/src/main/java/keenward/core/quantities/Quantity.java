@@ -1,8 +1,8 @@
 package keenward.core.quantities;
 
 /**
- * A physical quantity that remembers how it was written on site. Two quantities are equal when value and writing are
- * equal; compare the values where only the amount matters.
+ * A physical quantity that remembers how it was written on site. Two quantities are equal when
+ * value and writing are equal; compare the values where only the amount matters.
  */
 public sealed interface Quantity
     permits Angle,

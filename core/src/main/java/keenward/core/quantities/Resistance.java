@@ -12,7 +12,13 @@ import java.util.Map;
 public record Resistance(double ohms, String written) implements Quantity {
 
   private static final Units UNITS =
-      new Units("a resistance such as 4.7 kohm", Map.of("ohm", "1", "kohm", "1000", "Mohm", "1000000", "Ω", "1", "kΩ", "1000", "MΩ", "1000000"), "0", "1000000000");
+      new Units(
+          "a resistance such as 4.7 kohm",
+          Map.of(
+              "ohm", "1", "kohm", "1000", "Mohm", "1000000", "Ω", "1", "kΩ", "1000", "MΩ",
+              "1000000"),
+          "0",
+          "1000000000");
 
   /** Reads a resistance such as 4.7 kohm. */
   public static Parsed<Resistance> parse(String text) {

@@ -37,7 +37,8 @@ public record Span(long milliseconds, String written) implements Quantity {
   /** A length of whole seconds, written the usual way. */
   public static Span ofSeconds(long seconds) {
     return new Span(
-        seconds * 1000, seconds >= 120 && seconds % 60 == 0 ? seconds / 60 + " min" : seconds + " s");
+        seconds * 1000,
+        seconds >= 120 && seconds % 60 == 0 ? seconds / 60 + " min" : seconds + " s");
   }
 
   /** The length in seconds. */

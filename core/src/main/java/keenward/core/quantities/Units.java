@@ -42,7 +42,11 @@ final class Units {
     BigDecimal value = number.multiply(factor);
     if (value.compareTo(least) < 0 || value.compareTo(most) > 0) {
       return Parsed.expected(
-          expectation + ", between " + least.toPlainString() + " and " + most.toPlainString()
+          expectation
+              + ", between "
+              + least.toPlainString()
+              + " and "
+              + most.toPlainString()
               + " in the base unit");
     }
     return Parsed.of(make.apply(value, trimmed));
@@ -69,8 +73,13 @@ final class Units {
 
   private static @Nullable BigDecimal number(String text) {
     // An exponent or a lone sign never reaches BigDecimal, so its size is bounded by the text's.
-    if (text.isEmpty() || text.length() > LONGEST_TEXT || text.endsWith(".") || text.endsWith("-")
-        || text.startsWith(".") || text.startsWith("-.") || text.indexOf('.') != text.lastIndexOf('.')) {
+    if (text.isEmpty()
+        || text.length() > LONGEST_TEXT
+        || text.endsWith(".")
+        || text.endsWith("-")
+        || text.startsWith(".")
+        || text.startsWith("-.")
+        || text.indexOf('.') != text.lastIndexOf('.')) {
       return null;
     }
     return new BigDecimal(text);

@@ -67,8 +67,7 @@ final class Access {
     if (needed && !ended) {
       refuseEverywhere(draft, keypad);
     } else if (!needed && draft.tables.has(Option.CODE_ALONE_ARMS)) {
-      Arming.ordered(
-          draft, new Input.Arm(user, keypad, SystemModel.NONE, ArmingMode.AWAY, false));
+      Arming.ordered(draft, new Input.Arm(user, keypad, SystemModel.NONE, ArmingMode.AWAY, false));
     } else if (!needed) {
       showStatus(draft, keypad);
     }
@@ -80,8 +79,7 @@ final class Access {
       return true;
     }
     for (int common = 0; common < draft.tables.partitions(); common++) {
-      if (Bits.has(draft.tables.commons(partition), common)
-          && Disarming.isNeeded(draft, common)) {
+      if (Bits.has(draft.tables.commons(partition), common) && Disarming.isNeeded(draft, common)) {
         return true;
       }
     }
@@ -98,10 +96,7 @@ final class Access {
             partition,
             0,
             new Output.Display(
-                partition,
-                ready ? Notice.READY : Notice.NOT_READY,
-                ready ? partition : open,
-                0));
+                partition, ready ? Notice.READY : Notice.NOT_READY, ready ? partition : open, 0));
       }
     }
   }

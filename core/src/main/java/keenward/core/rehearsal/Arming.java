@@ -139,8 +139,7 @@ final class Arming {
     boolean exitTime = exitTenths > 0;
     for (int zone : draft.tables.zonesOf(partition)) {
       draft.clear(ZoneFlag.ALARMED, zone);
-      if (leavesOut(draft, zone, order)
-          && isObstacle(draft, zone, order.modeNumber(), exitTime)) {
+      if (leavesOut(draft, zone, order) && isObstacle(draft, zone, order.modeNumber(), exitTime)) {
         draft.set(ZoneFlag.FORCED, zone);
         Bypassing.signal(
             draft, zone, SignalCodes.NEW, Behaviour.FORCED_OUT, Notice.LEFT_OUT, order.user());

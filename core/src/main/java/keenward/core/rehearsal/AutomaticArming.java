@@ -62,8 +62,7 @@ final class AutomaticArming {
       Arming.begin(draft, order);
     } else {
       draft.enter(Behaviour.AUTOMATIC_ARMING_FAILED, obstacles.getFirst(), 0);
-      draft.emit(
-          new Output.Display(partition, Notice.ARMING_FAILED, obstacles.getFirst(), 0));
+      draft.emit(new Output.Display(partition, Notice.ARMING_FAILED, obstacles.getFirst(), 0));
       draft.emit(
           new Output.Signal(
               SignalCodes.AUTOMATIC_ARMING_FAILED,
@@ -96,8 +95,7 @@ final class AutomaticArming {
       }
     }
     if (!any) {
-      Access.refuse(
-          draft, Behaviour.NO_ARMING_DUE, keypad, Notice.NO_ARMING_DUE, SystemModel.NONE);
+      Access.refuse(draft, Behaviour.NO_ARMING_DUE, keypad, Notice.NO_ARMING_DUE, SystemModel.NONE);
     }
   }
 

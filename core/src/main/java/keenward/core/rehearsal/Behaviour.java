@@ -1,8 +1,9 @@
 package keenward.core.rehearsal;
 
 /**
- * What the system does, row by row. The rows are the semantics table of docs/methods/rehearsal.md, and each is a reason
- * that a timeline can give. "From memory" marks a source that was not read again.
+ * What the system does, row by row. The rows are the semantics table of docs/methods/rehearsal.md,
+ * and each is a reason that a timeline can give. "From memory" marks a source that was not read
+ * again.
  */
 public enum Behaviour {
   ARMED(
@@ -822,13 +823,7 @@ public enum Behaviour {
       Sources.CP_01 + " AC failure report, from memory",
       "mains was absent long enough"),
   MAINS_BACK(
-      "PWR-3",
-      Subject.SYSTEM,
-      "mains comes back",
-      "-",
-      "shown",
-      Sources.PRACTICE,
-      "mains is back"),
+      "PWR-3", Subject.SYSTEM, "mains comes back", "-", "shown", Sources.PRACTICE, "mains is back"),
   MAINS_RESTORE_REPORTED(
       "PWR-4",
       Subject.SYSTEM,

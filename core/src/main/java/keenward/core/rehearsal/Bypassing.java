@@ -12,8 +12,7 @@ final class Bypassing {
       return;
     }
     if (!draft.tables.has(ZoneTrait.BYPASSABLE, zone)) {
-      Access.refuse(
-          draft, Behaviour.NOT_BYPASSABLE_REFUSED, keypad, Notice.NOT_BYPASSABLE, zone);
+      Access.refuse(draft, Behaviour.NOT_BYPASSABLE_REFUSED, keypad, Notice.NOT_BYPASSABLE, zone);
     } else if (!draft.is(ZoneFlag.BYPASSED, zone)) {
       draft.set(ZoneFlag.BYPASSED, zone);
       signal(draft, zone, SignalCodes.NEW, Behaviour.BYPASSED, Notice.LEFT_OUT, user);
@@ -47,8 +46,7 @@ final class Bypassing {
       return false;
     }
     if (draft.isArmed(partition)) {
-      Access.refuse(
-          draft, Behaviour.ARMED_BYPASS_REFUSED, keypad, Notice.ARMED_NO_BYPASS, zone);
+      Access.refuse(draft, Behaviour.ARMED_BYPASS_REFUSED, keypad, Notice.ARMED_NO_BYPASS, zone);
       return false;
     }
     return true;
@@ -81,8 +79,7 @@ final class Bypassing {
     draft.enter(behaviour, zone, 0);
     draft.emit(new Output.Display(partition, notice, zone, 0));
     draft.emit(
-        new Output.Signal(
-            code(draft.tables.response(zone)), qualifier, partition, zone, user));
+        new Output.Signal(code(draft.tables.response(zone)), qualifier, partition, zone, user));
     draft.leave();
   }
 
@@ -115,8 +112,7 @@ final class Bypassing {
       if (draft.is(ZoneFlag.BYPASSED, zone) || draft.is(ZoneFlag.FORCED, zone)) {
         draft.clear(ZoneFlag.BYPASSED, zone);
         draft.clear(ZoneFlag.FORCED, zone);
-        signal(
-            draft, zone, SignalCodes.RESTORE, Behaviour.BYPASS_ENDED, Notice.BACK_IN, user);
+        signal(draft, zone, SignalCodes.RESTORE, Behaviour.BYPASS_ENDED, Notice.BACK_IN, user);
       }
     }
   }

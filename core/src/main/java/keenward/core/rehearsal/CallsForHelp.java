@@ -1,6 +1,8 @@
 package keenward.core.rehearsal;
 
-/** People ask for help: live in every mode, reported at once, never taken back by the abort window. */
+/**
+ * People ask for help: live in every mode, reported at once, never taken back by the abort window.
+ */
 final class CallsForHelp {
 
   private CallsForHelp() {}

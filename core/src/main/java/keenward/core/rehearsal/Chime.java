@@ -15,8 +15,7 @@ final class Chime {
     int mode = draft.value(PartitionRegister.MODE, partition);
     boolean stay = mode == Modes.STAY;
     if (mode == 0 || (stay && tables.has(Option.CHIME_IN_STAY))) {
-      draft.emit(
-          Behaviour.CHIMES, zone, 0, new Output.Annunciation(partition, Beep.CHIME, true));
+      draft.emit(Behaviour.CHIMES, zone, 0, new Output.Annunciation(partition, Beep.CHIME, true));
     }
   }
 }

@@ -14,8 +14,7 @@ final class Closings {
         behaviour,
         partition,
         0,
-        new Output.Signal(
-            code(way, mode), SignalCodes.RESTORE, partition, SystemModel.NONE, user));
+        new Output.Signal(code(way, mode), SignalCodes.RESTORE, partition, SystemModel.NONE, user));
   }
 
   static void opening(Draft draft, int partition, int mode, Way way, int user) {

@@ -5,7 +5,9 @@ final class CommonAreas {
 
   private CommonAreas() {}
 
-  /** Arms or re-arms the common areas of a partition that was just armed or has changed its mode. */
+  /**
+   * Arms or re-arms the common areas of a partition that was just armed or has changed its mode.
+   */
   static void follow(Draft draft, int partition) {
     long commons = draft.tables.commons(partition);
     for (int common = 0; common < draft.tables.partitions(); common++) {
@@ -29,7 +31,10 @@ final class CommonAreas {
     }
   }
 
-  /** The mode that a partition would have as a common area once an order is carried out; 0 disarmed or no such area. */
+  /**
+   * The mode that a partition would have as a common area once an order is carried out; 0 disarmed
+   * or no such area.
+   */
   static int modeOnceArmed(Draft draft, int common, Arming.Order order) {
     return !Bits.has(draft.tables.sharers(common), order.partition())
         ? 0
@@ -42,8 +47,7 @@ final class CommonAreas {
     int mode = Modes.AWAY;
     for (int sharer = 0; sharer < draft.tables.partitions(); sharer++) {
       if (Bits.has(sharers, sharer)) {
-        int each =
-            sharer == changed ? changedMode : draft.value(PartitionRegister.MODE, sharer);
+        int each = sharer == changed ? changedMode : draft.value(PartitionRegister.MODE, sharer);
         if (each == 0) {
           return 0;
         }

@@ -1,6 +1,9 @@
 package keenward.core.rehearsal;
 
-/** Lets time pass and meets the deadlines on the way, in the order of {@link TimerKind} where several fall together. */
+/**
+ * Lets time pass and meets the deadlines on the way, in the order of {@link TimerKind} where
+ * several fall together.
+ */
 final class Deadlines {
 
   private Deadlines() {}

@@ -54,7 +54,10 @@ final class Disarming {
         && draft.value(PartitionRegister.USER, partition) == user + 1;
   }
 
-  /** Whether a code has something to end in a partition: it is armed, sounds, or an alarm can still be taken back. */
+  /**
+   * Whether a code has something to end in a partition: it is armed, sounds, or an alarm can still
+   * be taken back.
+   */
   static boolean isNeeded(Draft draft, int partition) {
     return draft.isArmed(partition)
         || Sounding.isSounding(draft, partition)
@@ -75,7 +78,10 @@ final class Disarming {
     }
   }
 
-  /** Disarms a partition, and the common areas that it shares; where it is disarmed already, silences it. */
+  /**
+   * Disarms a partition, and the common areas that it shares; where it is disarmed already,
+   * silences it.
+   */
   static void disarm(Draft draft, int partition, int user, Way way) {
     Reporting.takeBack(draft, partition, user);
     Sounding.silence(draft, partition);

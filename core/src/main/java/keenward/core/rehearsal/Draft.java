@@ -2,7 +2,10 @@ package keenward.core.rehearsal;
 
 import org.jspecify.annotations.Nullable;
 
-/** A state on its way to the next one. It copies what it changes, and only once it changes something. */
+/**
+ * A state on its way to the next one. It copies what it changes, and only once it changes
+ * something.
+ */
 final class Draft {
 
   /** A timer that has run out and has not been heard yet. */

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The alarm system: what one input does to one state. Deterministic and total: every input has an outcome, one that names
- * something outside the system is refused. What it does is in docs/methods/rehearsal.md, behaviour by behaviour.
+ * The alarm system: what one input does to one state. Deterministic and total: every input has an
+ * outcome, one that names something outside the system is refused. What it does is in
+ * docs/methods/rehearsal.md, behaviour by behaviour.
  *
- * <p>Deadlines up to and including a moment are met before an input of that moment, so let time pass first.
+ * <p>Deadlines up to and including a moment are met before an input of that moment, so let time
+ * pass first.
  */
 public final class Engine {
 
@@ -33,7 +35,8 @@ public final class Engine {
   /**
    * Everything disarmed, shut and well.
    *
-   * @param timeOfDayTenths the time of day, in tenths of a second since midnight; it only matters for arming by itself
+   * @param timeOfDayTenths the time of day, in tenths of a second since midnight; it only matters
+   *     for arming by itself
    */
   public State atRest(int timeOfDayTenths) {
     if (timeOfDayTenths < 0 || timeOfDayTenths >= DAY_TENTHS) {
@@ -41,9 +44,7 @@ public final class Engine {
     }
     State blank =
         new State(
-            tables.layout,
-            new long[tables.layout.flagWords()],
-            new int[tables.layout.registers()]);
+            tables.layout, new long[tables.layout.flagWords()], new int[tables.layout.registers()]);
     Draft draft = new Draft(tables, blank, Listener.NONE);
     AutomaticArming.schedule(draft, timeOfDayTenths);
     return draft.done();
@@ -57,7 +58,10 @@ public final class Engine {
     return new Outcome(next, outputs);
   }
 
-  /** Works off an input and tells the listener what the system does; an {@link Explainer} is also told why. */
+  /**
+   * Works off an input and tells the listener what the system does; an {@link Explainer} is also
+   * told why.
+   */
   public State apply(State state, Input input, Listener listener) {
     Draft draft = new Draft(tables, state, listener);
     if (isPartOfSystem(input)) {
@@ -72,7 +76,10 @@ public final class Engine {
     return draft.done();
   }
 
-  /** Time to the next deadline of a state, in tenths of a second; {@link #NO_DEADLINE} when none runs. */
+  /**
+   * Time to the next deadline of a state, in tenths of a second; {@link #NO_DEADLINE} when none
+   * runs.
+   */
   public int nextDeadlineTenths(State state) {
     return state.nextDeadlineTenths();
   }

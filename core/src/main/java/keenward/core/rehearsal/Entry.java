@@ -116,6 +116,9 @@ final class Entry {
       draft.clear(ZoneFlag.ENTERED, zone);
     }
     draft.emit(
-        Behaviour.ENTRY_CLOSED, partition, 0, new Output.Annunciation(partition, Beep.ENTRY, false));
+        Behaviour.ENTRY_CLOSED,
+        partition,
+        0,
+        new Output.Annunciation(partition, Beep.ENTRY, false));
   }
 }

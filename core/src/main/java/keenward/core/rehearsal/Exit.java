@@ -59,8 +59,7 @@ final class Exit {
   private static void doorOpened(Draft draft, int zone) {
     long near = draft.tables.onTheWay(draft.tables.partition(zone));
     for (int partition = 0; partition < draft.tables.partitions(); partition++) {
-      if (Bits.has(near, partition)
-          && draft.isRunning(PartitionRegister.EXIT_LEFT, partition)) {
+      if (Bits.has(near, partition) && draft.isRunning(PartitionRegister.EXIT_LEFT, partition)) {
         draft.put(PartitionRegister.EXIT_OPENED, partition, 1);
         if (draft.is(ZoneFlag.LEFT_BY, zone)
             && draft.value(PartitionRegister.EXIT_RESTARTED, partition) == 0
@@ -80,8 +79,7 @@ final class Exit {
   static void doorShut(Draft draft, int zone) {
     long near = draft.tables.onTheWay(draft.tables.partition(zone));
     for (int partition = 0; partition < draft.tables.partitions(); partition++) {
-      if (Bits.has(near, partition)
-          && draft.isRunning(PartitionRegister.EXIT_LEFT, partition)) {
+      if (Bits.has(near, partition) && draft.isRunning(PartitionRegister.EXIT_LEFT, partition)) {
         draft.set(ZoneFlag.LEFT_BY, zone);
       }
     }
@@ -127,7 +125,9 @@ final class Exit {
   private static void showArmed(Draft draft, int partition) {
     int mode = draft.value(PartitionRegister.MODE, partition);
     Notice notice =
-        mode == Modes.AWAY ? Notice.ARMED_AWAY : mode == Modes.STAY ? Notice.ARMED_STAY : Notice.ARMED_NIGHT;
+        mode == Modes.AWAY
+            ? Notice.ARMED_AWAY
+            : mode == Modes.STAY ? Notice.ARMED_STAY : Notice.ARMED_NIGHT;
     draft.emit(new Output.Display(partition, notice, partition, 0));
   }
 

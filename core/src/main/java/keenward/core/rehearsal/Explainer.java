@@ -1,8 +1,9 @@
 package keenward.core.rehearsal;
 
 /**
- * Hears, beside what the system does, why. The engine tells the steps in the order in which one leads to the next; an
- * engine that is given a plain {@link Listener} tells none of this and pays nothing for it.
+ * Hears, beside what the system does, why. The engine tells the steps in the order in which one
+ * leads to the next; an engine that is given a plain {@link Listener} tells none of this and pays
+ * nothing for it.
  */
 public interface Explainer extends Listener {
 

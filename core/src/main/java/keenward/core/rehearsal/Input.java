@@ -3,8 +3,8 @@ package keenward.core.rehearsal;
 import keenward.core.plan.ArmingMode;
 
 /**
- * Something that happens to the system. Indexes are those of the {@link SystemModel}; where a user or keypad is not
- * stated it is {@link SystemModel#NONE}.
+ * Something that happens to the system. Indexes are those of the {@link SystemModel}; where a user
+ * or keypad is not stated it is {@link SystemModel#NONE}.
  */
 public sealed interface Input {
 

@@ -41,8 +41,7 @@ final class Intrusion {
       return;
     }
     int delay =
-        draft.tables.delay(
-            zone, draft.value(PartitionRegister.MODE, draft.tables.partition(zone)));
+        draft.tables.delay(zone, draft.value(PartitionRegister.MODE, draft.tables.partition(zone)));
     if (delay > 0) {
       Entry.crossed(draft, zone, delay);
     } else {

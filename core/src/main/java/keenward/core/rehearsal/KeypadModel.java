@@ -3,7 +3,8 @@ package keenward.core.rehearsal;
 import java.util.Set;
 
 /**
- * A place where people give orders to the system, named by its index in {@link SystemModel#keypads()}.
+ * A place where people give orders to the system, named by its index in {@link
+ * SystemModel#keypads()}.
  *
  * @param name name, unique
  * @param kind what it is

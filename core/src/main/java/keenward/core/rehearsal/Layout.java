@@ -168,7 +168,10 @@ final class Layout {
     return keypadBase[keypad] + 1;
   }
 
-  /** The key under which the reasons for a zone's alarm are remembered; timers are remembered by register. */
+  /**
+   * The key under which the reasons for a zone's alarm are remembered; timers are remembered by
+   * register.
+   */
   int alarmKey(int zone) {
     return registers + zone;
   }

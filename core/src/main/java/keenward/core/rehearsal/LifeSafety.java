@@ -37,7 +37,10 @@ final class LifeSafety {
     return false;
   }
 
-  /** The panel cuts the detector's power for a moment, which puts it to rest; still in smoke, it comes again. */
+  /**
+   * The panel cuts the detector's power for a moment, which puts it to rest; still in smoke, it
+   * comes again.
+   */
   private static void verify(Draft draft, int zone, int partition) {
     int window = draft.tables.timing(TimingSetting.FIRE_VERIFICATION_WINDOW);
     draft.set(ZoneFlag.VERIFYING, zone);

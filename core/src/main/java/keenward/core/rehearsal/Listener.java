@@ -10,7 +10,8 @@ public interface Listener {
   /**
    * The system does something.
    *
-   * @param afterTenths how long after the start of the input, in tenths of a second; 0 unless time passes
+   * @param afterTenths how long after the start of the input, in tenths of a second; 0 unless time
+   *     passes
    * @param output what it does
    */
   void output(int afterTenths, Output output);

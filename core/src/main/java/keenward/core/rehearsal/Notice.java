@@ -1,6 +1,9 @@
 package keenward.core.rehearsal;
 
-/** What a keypad shows or a log holds, in words of our own. {@code {subject}} and {@code {time}} are filled in. */
+/**
+ * What a keypad shows or a log holds, in words of our own. {@code {subject}} and {@code {time}} are
+ * filled in.
+ */
 public enum Notice {
   LEAVE_NOW(Subject.PARTITION, "{subject}: leave within {time}"),
   ARMED_AWAY(Subject.PARTITION, "{subject}: armed away"),

@@ -8,8 +8,8 @@ import java.util.List;
  * @param number number in signals, from 1
  * @param name name at the keypad
  * @param commonTo indexes of the partitions that share it; empty when it is no common area
- * @param automaticArmingTenths time of day at which it arms by itself, in tenths of a second since midnight;
- *     {@link #NEVER} when it does not
+ * @param automaticArmingTenths time of day at which it arms by itself, in tenths of a second since
+ *     midnight; {@link #NEVER} when it does not
  */
 public record PartitionModel(
     int number, String name, List<Integer> commonTo, int automaticArmingTenths) {

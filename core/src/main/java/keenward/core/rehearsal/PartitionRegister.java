@@ -1,6 +1,9 @@
 package keenward.core.rehearsal;
 
-/** One number for each partition in a {@link State}. Times are what is left, in tenths of a second; 0 is not running. */
+/**
+ * One number for each partition in a {@link State}. Times are what is left, in tenths of a second;
+ * 0 is not running.
+ */
 enum PartitionRegister {
   /** The mode as in {@link Modes}. */
   MODE,

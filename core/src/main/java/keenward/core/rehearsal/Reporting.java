@@ -41,8 +41,7 @@ final class Reporting {
       return;
     }
     int entryLeft = draft.value(PartitionRegister.ENTRY_LEFT, partition);
-    boolean waitsLonger =
-        draft.tables.has(Option.REPORT_WAITS_FOR_ENTRY_END) && entryLeft > window;
+    boolean waitsLonger = draft.tables.has(Option.REPORT_WAITS_FOR_ENTRY_END) && entryLeft > window;
     int wait = waitsLonger ? entryLeft : window;
     draft.enter(
         waitsLonger ? Behaviour.REPORT_WAITS_FOR_ENTRY : Behaviour.ABORT_WINDOW_STARTED,
@@ -134,7 +133,10 @@ final class Reporting {
     draft.put(PartitionRegister.WAITED_REPORT_SENT, partition, 0);
   }
 
-  /** Somebody disarms or silences: what waits is dropped, what was sent is cancelled; never under threat. */
+  /**
+   * Somebody disarms or silences: what waits is dropped, what was sent is cancelled; never under
+   * threat.
+   */
   static void takeBack(Draft draft, int partition, int user) {
     boolean dropped = false;
     for (int zone : draft.tables.zonesOf(partition)) {

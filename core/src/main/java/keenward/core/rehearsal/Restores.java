@@ -11,8 +11,7 @@ final class Restores {
   static void atRest(Draft draft, int zone) {
     boolean waits =
         draft.tables.has(Option.RESTORE_WAITS_FOR_CUT_OFF)
-            && draft.isRunning(
-                PartitionRegister.BURGLARY_LEFT, draft.tables.partition(zone));
+            && draft.isRunning(PartitionRegister.BURGLARY_LEFT, draft.tables.partition(zone));
     if (draft.is(ZoneFlag.REPORTED, zone) && !draft.is(ZoneFlag.LATCHED, zone) && !waits) {
       restore(draft, zone, Behaviour.RESTORED);
     }

@@ -1,6 +1,9 @@
 package keenward.core.rehearsal;
 
-/** The DC-05 event codes of what the system itself reports; a zone's alarm carries the zone's own code. */
+/**
+ * The DC-05 event codes of what the system itself reports; a zone's alarm carries the zone's own
+ * code.
+ */
 final class SignalCodes {
 
   static final int DURESS = 121;

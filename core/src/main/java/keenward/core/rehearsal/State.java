@@ -5,8 +5,8 @@ import java.util.Optional;
 import keenward.core.plan.ArmingMode;
 
 /**
- * Everything that the system remembers, immutable. It holds no clock: timers hold what is left, so that two moments of
- * the same kind are equal whenever they are reached.
+ * Everything that the system remembers, immutable. It holds no clock: timers hold what is left, so
+ * that two moments of the same kind are equal whenever they are reached.
  */
 public final class State {
 
@@ -106,7 +106,9 @@ public final class State {
     return of(SystemRegister.PROGRAMMING) != 0 || of(SystemRegister.START_UP_LEFT) != 0;
   }
 
-  /** Time to the next deadline, in tenths of a second; {@link Engine#NO_DEADLINE} when none runs. */
+  /**
+   * Time to the next deadline, in tenths of a second; {@link Engine#NO_DEADLINE} when none runs.
+   */
   int nextDeadlineTenths() {
     int next = Engine.NO_DEADLINE;
     for (Layout.Timer timer : layout.timers()) {

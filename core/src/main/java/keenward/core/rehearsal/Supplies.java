@@ -36,8 +36,7 @@ final class Supplies {
         new Output.Display(ALL, Notice.MAINS_BACK, SystemModel.NONE, 0));
     if (draft.value(SystemRegister.MAINS_REPORTED) != 0) {
       draft.put(SystemRegister.MAINS_REPORTED, 0);
-      signal(
-          draft, Behaviour.MAINS_RESTORE_REPORTED, SignalCodes.MAINS_LOST, SignalCodes.RESTORE);
+      signal(draft, Behaviour.MAINS_RESTORE_REPORTED, SignalCodes.MAINS_LOST, SignalCodes.RESTORE);
     }
   }
 
@@ -81,7 +80,6 @@ final class Supplies {
   }
 
   static Output.Signal system(int code, int qualifier) {
-    return new Output.Signal(
-        code, qualifier, SystemModel.NONE, SystemModel.NONE, SystemModel.NONE);
+    return new Output.Signal(code, qualifier, SystemModel.NONE, SystemModel.NONE, SystemModel.NONE);
   }
 }

@@ -26,8 +26,7 @@ final class Suspension {
   private static void leave(Draft draft) {
     int open = openAlwaysLiveZone(draft);
     if (open != SystemModel.NONE && draft.tables.has(Option.PROGRAMMING_STAYS_WHILE_OPEN)) {
-      Access.refuse(
-          draft, Behaviour.LEAVING_REFUSED, SystemModel.NONE, Notice.OPEN_ZONE, open);
+      Access.refuse(draft, Behaviour.LEAVING_REFUSED, SystemModel.NONE, Notice.OPEN_ZONE, open);
       return;
     }
     draft.put(SystemRegister.PROGRAMMING, 0);

@@ -6,7 +6,8 @@ import java.util.Set;
 import java.util.function.Consumer;
 
 /**
- * The planned system, reduced to what decides its behaviour. Parts are named by their index in these lists.
+ * The planned system, reduced to what decides its behaviour. Parts are named by their index in
+ * these lists.
  *
  * @param partitions partitions, at most 64
  * @param zones zones

@@ -181,7 +181,10 @@ final class Tables {
     return commons[partition];
   }
 
-  /** Bits of the partitions between which people walk on their way in or out: itself, its common areas or sharers. */
+  /**
+   * Bits of the partitions between which people walk on their way in or out: itself, its common
+   * areas or sharers.
+   */
   long onTheWay(int partition) {
     return (1L << partition) | sharers[partition] | commons[partition];
   }

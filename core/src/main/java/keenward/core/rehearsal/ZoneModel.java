@@ -45,32 +45,71 @@ public record ZoneModel(
     releasedBy = List.copyOf(releasedBy);
   }
 
-  /** A zone of the first partition, live by its response, whose restore is reported and that has no other trait. */
+  /**
+   * A zone of the first partition, live by its response, whose restore is reported and that has no
+   * other trait.
+   */
   public static ZoneModel of(int number, String name, ZoneResponse response, int eventCode) {
     return new ZoneModel(
-        number, name, response, 0, Set.copyOf(response.usualModes()), EntryDelays.NONE,
-        Set.of(ZoneTrait.RESTORE_REPORTED), 0, 0, List.of(), eventCode);
+        number,
+        name,
+        response,
+        0,
+        Set.copyOf(response.usualModes()),
+        EntryDelays.NONE,
+        Set.of(ZoneTrait.RESTORE_REPORTED),
+        0,
+        0,
+        List.of(),
+        eventCode);
   }
 
   /** The same zone in another partition. */
   public ZoneModel inPartition(int index) {
     return new ZoneModel(
-        number, name, response, index, liveIn, delays, traits, swingerLimit, holdTenths,
-        releasedBy, eventCode);
+        number,
+        name,
+        response,
+        index,
+        liveIn,
+        delays,
+        traits,
+        swingerLimit,
+        holdTenths,
+        releasedBy,
+        eventCode);
   }
 
   /** The same zone, live in these modes. */
   public ZoneModel liveIn(ArmingMode... modes) {
     return new ZoneModel(
-        number, name, response, partition, Set.of(modes), delays, traits, swingerLimit, holdTenths,
-        releasedBy, eventCode);
+        number,
+        name,
+        response,
+        partition,
+        Set.of(modes),
+        delays,
+        traits,
+        swingerLimit,
+        holdTenths,
+        releasedBy,
+        eventCode);
   }
 
   /** The same zone with these entry delays. */
   public ZoneModel delayed(EntryDelays entryDelays) {
     return new ZoneModel(
-        number, name, response, partition, liveIn, entryDelays, traits, swingerLimit, holdTenths,
-        releasedBy, eventCode);
+        number,
+        name,
+        response,
+        partition,
+        liveIn,
+        entryDelays,
+        traits,
+        swingerLimit,
+        holdTenths,
+        releasedBy,
+        eventCode);
   }
 
   /** The same zone with one more trait. */
@@ -89,28 +128,64 @@ public record ZoneModel(
 
   private ZoneModel withTraits(Set<ZoneTrait> others) {
     return new ZoneModel(
-        number, name, response, partition, liveIn, delays, others, swingerLimit, holdTenths,
-        releasedBy, eventCode);
+        number,
+        name,
+        response,
+        partition,
+        liveIn,
+        delays,
+        others,
+        swingerLimit,
+        holdTenths,
+        releasedBy,
+        eventCode);
   }
 
   /** The same zone with this swinger limit. */
   public ZoneModel swingerLimit(int limit) {
     return new ZoneModel(
-        number, name, response, partition, liveIn, delays, traits, limit, holdTenths, releasedBy,
+        number,
+        name,
+        response,
+        partition,
+        liveIn,
+        delays,
+        traits,
+        limit,
+        holdTenths,
+        releasedBy,
         eventCode);
   }
 
   /** The same zone, whose violation must last this long, in tenths of a second. */
   public ZoneModel held(int tenths) {
     return new ZoneModel(
-        number, name, response, partition, liveIn, delays, traits, swingerLimit, tenths, releasedBy,
+        number,
+        name,
+        response,
+        partition,
+        liveIn,
+        delays,
+        traits,
+        swingerLimit,
+        tenths,
+        releasedBy,
         eventCode);
   }
 
   /** The same follower, released by these entry zones only. */
   public ZoneModel releasedBy(Integer... zones) {
     return new ZoneModel(
-        number, name, response, partition, liveIn, delays, traits, swingerLimit, holdTenths,
-        List.of(zones), eventCode);
+        number,
+        name,
+        response,
+        partition,
+        liveIn,
+        delays,
+        traits,
+        swingerLimit,
+        holdTenths,
+        List.of(zones),
+        eventCode);
   }
 }

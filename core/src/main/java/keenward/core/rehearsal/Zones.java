@@ -78,7 +78,10 @@ final class Zones {
     }
   }
 
-  /** Whether an alarm of a zone is held back or was sent without its restore, so that no new one is raised. */
+  /**
+   * Whether an alarm of a zone is held back or was sent without its restore, so that no new one is
+   * raised.
+   */
   static boolean isUnderWay(Draft draft, int zone) {
     return draft.is(ZoneFlag.PENDING, zone) || draft.is(ZoneFlag.REPORTED, zone);
   }

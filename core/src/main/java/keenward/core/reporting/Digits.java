@@ -11,7 +11,9 @@ final class Digits {
     return padded(Integer.toString(number), width);
   }
 
-  /** {@code number} in upper-case hexadecimal, at least {@code width} characters, zeros in front. */
+  /**
+   * {@code number} in upper-case hexadecimal, at least {@code width} characters, zeros in front.
+   */
   static String hexadecimal(int number, int width) {
     StringBuilder text = new StringBuilder();
     for (int rest = number; rest != 0; rest >>>= 4) {

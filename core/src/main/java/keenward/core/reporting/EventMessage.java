@@ -64,7 +64,8 @@ public record EventMessage(Account account, int messageType, EventReport report)
       digits.append(digit);
     }
     if (digits.length() < LENGTH) {
-      return Decoded.refused(text.length(), "message of " + digits.length() + " digits", "16 digits");
+      return Decoded.refused(
+          text.length(), "message of " + digits.length() + " digits", "16 digits");
     }
     return fields(digits.toString(), place);
   }
@@ -94,8 +95,7 @@ public record EventMessage(Account account, int messageType, EventReport report)
     return switch (report) {
       case Decoded.Refused<EventReport> refused -> refused.as();
       case Decoded.Value<EventReport> value ->
-          Decoded.of(
-              new EventMessage(new Account(digits.substring(0, 4)), type, value.value()));
+          Decoded.of(new EventMessage(new Account(digits.substring(0, 4)), type, value.value()));
     };
   }
 }

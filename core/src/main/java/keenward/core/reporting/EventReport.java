@@ -62,28 +62,25 @@ public record EventReport(Qualifier qualifier, int code, int partition, int zone
             index, "'" + character + "' in an event", blank ? "a blank" : "a digit 0 to 9");
       }
     }
-    return of(
-        text.charAt(0), text.substring(1, 4), text.substring(5, 7), text.substring(8), 0);
+    return of(text.charAt(0), text.substring(1, 4), text.substring(5, 7), text.substring(8), 0);
   }
 
   /** Builds a report from digits already known to be decimal. */
   static Decoded<EventReport> of(
       char qualifier, String code, String partition, String zoneOrUser, int position) {
     return Qualifier.find(qualifier - '0')
-        .map(
-            known ->
-                Decoded.of(
-                    new EventReport(
-                        known,
-                        Integer.parseInt(code),
-                        Integer.parseInt(partition),
-                        Integer.parseInt(zoneOrUser))))
-        .orElseGet(
-            () ->
-                Decoded.refused(
-                    position,
-                    "qualifier " + qualifier,
-                    "1 (new event), 3 (restore) or 6 (still present)"));
+        .map(known ->
+            Decoded.of(
+                new EventReport(
+                    known,
+                    Integer.parseInt(code),
+                    Integer.parseInt(partition),
+                    Integer.parseInt(zoneOrUser))))
+        .orElseGet(() ->
+            Decoded.refused(
+                position,
+                "qualifier " + qualifier,
+                "1 (new event), 3 (restore) or 6 (still present)"));
   }
 
   private String qualifierMeaning() {

@@ -2,8 +2,8 @@ package keenward.core.reporting;
 
 /**
  * The rows of {@link EventCodes}: a heading line opens each group; a row is the code, what its last
- * three digits name, the use of its qualifiers, its standing and its meaning in our own words. Source:
- * DC-05 (1999.09), event codes, as two public copies agree.
+ * three digits name, the use of its qualifiers, its standing and its meaning in our own words.
+ * Source: DC-05 (1999.09), event codes, as two public copies agree.
  */
 final class EventTable {
   private EventTable() {}

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * DC-09 frames to bytes and back. Sound bytes whose body cannot be read are the case that a receiver
- * answers with DUH; unsound bytes are left unanswered.
+ * DC-09 frames to bytes and back. Sound bytes whose body cannot be read are the case that a
+ * receiver answers with DUH; unsound bytes are left unanswered.
  */
 public final class FrameCodec {
   private static final String NO_ADDRESS = "R0L0A0";
@@ -142,7 +142,9 @@ public final class FrameCodec {
       }
       for (int index = at; index < end; index++) {
         char character = body.charAt(index);
-        if (character != '-' && !Digits.isDecimal(character) && (character < 'A' || character > 'Z')) {
+        if (character != '-'
+            && !Digits.isDecimal(character)
+            && (character < 'A' || character > 'Z')) {
           throw new Refusal(index, shown(index), "a type of capital letters, digits and hyphens");
         }
       }
@@ -164,8 +166,7 @@ public final class FrameCodec {
       int digits = body.length() - from;
       // AES blocks are sixteen bytes, two digits a byte.
       if (digits == 0 || digits % 32 != 0) {
-        throw new Refusal(
-            from, digits + " digits of encrypted content", "a multiple of 32 digits");
+        throw new Refusal(from, digits + " digits of encrypted content", "a multiple of 32 digits");
       }
       at = body.length();
       return new Frame.Encrypted(body.substring(from));
@@ -209,8 +210,7 @@ public final class FrameCodec {
       return text;
     }
 
-    private String run(int least, int most, boolean hexadecimal, String expected)
-        throws Refusal {
+    private String run(int least, int most, boolean hexadecimal, String expected) throws Refusal {
       int end = at;
       while (end < body.length() && end - at < most && digit(body.charAt(end), hexadecimal)) {
         end++;

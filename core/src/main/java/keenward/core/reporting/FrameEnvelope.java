@@ -9,6 +9,7 @@ public final class FrameEnvelope {
   private static final byte CARRIAGE_RETURN = 0x0D;
   private static final int CRC_FROM = 1;
   private static final int LENGTH_FROM = 5;
+
   /** Place of the body in the bytes. */
   static final int BODY_FROM = 9;
 

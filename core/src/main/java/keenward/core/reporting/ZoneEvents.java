@@ -109,11 +109,10 @@ public final class ZoneEvents {
   private static boolean watchesColdStore(SitePlan plan, Zone zone) {
     return !zone.devices().isEmpty()
         && zone.devices().stream()
-            .allMatch(
-                each ->
-                    each instanceof ZoneDevice.Fitted fitted
-                        && fitted.kind() == DeviceKind.TEMPERATURE
-                        && isInColdStore(plan, fitted.device()));
+            .allMatch(each ->
+                each instanceof ZoneDevice.Fitted fitted
+                    && fitted.kind() == DeviceKind.TEMPERATURE
+                    && isInColdStore(plan, fitted.device()));
   }
 
   private static boolean isInColdStore(SitePlan plan, Device device) {

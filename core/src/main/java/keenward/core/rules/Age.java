@@ -22,6 +22,7 @@ public final class Age {
 
   /** Says that nothing can be judged without the day. */
   public static void dayMissing(PlanPath place, String what, Report report) {
-    report.notAssessed(place, what + ", since no day is given on which to judge it", "--as-of YYYY-MM-DD");
+    report.notAssessed(
+        place, what + ", since no day is given on which to judge it", "--as-of YYYY-MM-DD");
   }
 }

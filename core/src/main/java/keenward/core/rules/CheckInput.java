@@ -16,8 +16,8 @@ import keenward.core.rules.walk.Sightings;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the rules may look at: the plan, what goes with it, and what is computed from both, each computed once and only
- * when a rule asks for it. One input serves one check on one thread.
+ * What the rules may look at: the plan, what goes with it, and what is computed from both, each
+ * computed once and only when a rule asks for it. One input serves one check on one thread.
  */
 public final class CheckInput {
   private final SitePlan plan;
@@ -47,12 +47,16 @@ public final class CheckInput {
     return new CheckInput(plan, null, Map.of(), null);
   }
 
-  /** The same with the description of its panel, whose own defaults hold where nothing else is said. */
+  /**
+   * The same with the description of its panel, whose own defaults hold where nothing else is said.
+   */
   public CheckInput withPanel(PanelDescription description) {
     return withPanel(description, PanelDefaults.of(description));
   }
 
-  /** The same with the description of its panel, and defaults of settings that are known already. */
+  /**
+   * The same with the description of its panel, and defaults of settings that are known already.
+   */
   public CheckInput withPanel(PanelDescription description, Map<Setting, Long> defaults) {
     return new CheckInput(plan, description, defaults, asOf);
   }

@@ -13,4 +13,9 @@ import keenward.core.plan.PlanPath;
  * @param involved what a drawing can light
  */
 public record Finding(
-    String code, Severity severity, PlanPath place, String what, String remedy, Involved involved) {}
+    String code,
+    Severity severity,
+    PlanPath place,
+    String what,
+    String remedy,
+    Involved involved) {}

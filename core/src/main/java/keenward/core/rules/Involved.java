@@ -18,8 +18,7 @@ public record Involved(
     List<Integer> zones, List<String> openings, List<String> devices, List<String> rooms) {
 
   /** Nothing that a drawing could light. */
-  public static final Involved NOTHING =
-      new Involved(List.of(), List.of(), List.of(), List.of());
+  public static final Involved NOTHING = new Involved(List.of(), List.of(), List.of(), List.of());
 
   public Involved {
     zones = List.copyOf(zones);
@@ -52,13 +51,11 @@ public record Involved(
   public static Involved zonesWatching(SitePlan plan, List<String> devices) {
     return zones(
         plan.zones().stream()
-            .filter(
-                zone ->
-                    zone.devices().stream()
-                        .anyMatch(
-                            each ->
-                                each instanceof ZoneDevice.Fitted fitted
-                                    && devices.contains(fitted.device().name())))
+            .filter(zone ->
+                zone.devices().stream()
+                    .anyMatch(each ->
+                        each instanceof ZoneDevice.Fitted fitted
+                            && devices.contains(fitted.device().name())))
             .map(Zone::number)
             .toList());
   }

@@ -29,16 +29,7 @@ public final class Kinds {
           LID,
           KEY_SWITCH_CONTACT ->
           true;
-      case KEYPAD,
-          FOB,
-          SOUNDER,
-          SIREN,
-          STROBE,
-          EXPANDER,
-          RECEIVER,
-          REPEATER,
-          COMMUNICATOR,
-          RELAY ->
+      case KEYPAD, FOB, SOUNDER, SIREN, STROBE, EXPANDER, RECEIVER, REPEATER, COMMUNICATOR, RELAY ->
           false;
     };
   }

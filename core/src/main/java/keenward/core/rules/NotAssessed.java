@@ -9,7 +9,8 @@ import keenward.core.plan.PlanPath;
  * @param code code of the rule
  * @param place where the plan lacks a fact
  * @param why what could not be judged, and what is lacking
- * @param lineToAdd the line of plan text that would let it be judged; where the plan cannot supply it, the option to give
+ * @param lineToAdd the line of plan text that would let it be judged; where the plan cannot supply
+ *     it, the option to give
  */
 public record NotAssessed(String code, PlanPath place, String why, String lineToAdd) {
 

@@ -4,7 +4,10 @@ import java.util.Comparator;
 import java.util.List;
 import keenward.core.plan.PlanPath;
 
-/** Orders places as a plan is read: sections from top to bottom, numbers by value and before names, names by letter. */
+/**
+ * Orders places as a plan is read: sections from top to bottom, numbers by value and before names,
+ * names by letter.
+ */
 public final class PlaceOrder implements Comparator<PlanPath> {
 
   /** The one order. */
@@ -12,8 +15,22 @@ public final class PlaceOrder implements Comparator<PlanPath> {
 
   private static final List<String> SECTIONS =
       List.of(
-          "site", "regime", "monitoring", "people", "floors", "types", "devices", "supplies",
-          "junctions", "cables", "panel", "partitions", "zones", "users", "service", "unplaced");
+          "site",
+          "regime",
+          "monitoring",
+          "people",
+          "floors",
+          "types",
+          "devices",
+          "supplies",
+          "junctions",
+          "cables",
+          "panel",
+          "partitions",
+          "zones",
+          "users",
+          "service",
+          "unplaced");
 
   private PlaceOrder() {}
 

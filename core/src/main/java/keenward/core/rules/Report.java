@@ -36,7 +36,8 @@ public final class Report {
   public void found(
       Severity severity, PlanPath place, String what, String remedy, Involved involved) {
     if (severity.compareTo(card.severity()) < 0) {
-      throw new IllegalArgumentException(card.code() + " finds nothing worse than " + card.severity());
+      throw new IllegalArgumentException(
+          card.code() + " finds nothing worse than " + card.severity());
     }
     findings.add(new Finding(card.code(), severity, place, what, remedy, involved));
   }

@@ -8,7 +8,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a rule states about itself; the catalogue is printed from it.
  *
- * @param code letters of the family and a number, such as {@code ENT-01}; never used again for something else
+ * @param code letters of the family and a number, such as {@code ENT-01}; never used again for
+ *     something else
  * @param fault names the fault, never the cure; lower case with hyphens
  * @param family what it is about
  * @param severity severity of its findings; a finding that matters less says so itself

@@ -5,7 +5,8 @@ package keenward.core.rules;
  *
  * @param standard the standard, or {@code common practice}
  * @param edition edition or year; empty where the text holds for all, or for common practice
- * @param clause clause, or what the text is about where the clause is not known; empty for common practice
+ * @param clause clause, or what the text is about where the clause is not known; empty for common
+ *     practice
  * @param how how it is known
  * @param page the page it was read on; empty otherwise
  */

@@ -46,7 +46,8 @@ public final class Words {
 
   /** Zones by number and name; of more than four the first three and how many more. */
   public static String someZones(List<Zone> zones) {
-    return list(some(zones.stream().map(zone -> zone.number() + " '" + zone.name() + "'").toList()));
+    return list(
+        some(zones.stream().map(zone -> zone.number() + " '" + zone.name() + "'").toList()));
   }
 
   private static List<String> some(List<String> texts) {

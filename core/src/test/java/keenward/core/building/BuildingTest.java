@@ -29,14 +29,15 @@ class BuildingTest {
     assertThat(floor.walls()).hasSize(7);
     assertThat(floor.wallsBetween("Workshop", "Shop"))
         .singleElement()
-        .satisfies(
-            wall -> {
-              assertThat(wall.room()).isEqualTo("Shop");
-              assertThat(wall.start()).isEqualTo(new Point(6, 0));
-              assertThat(wall.end()).isEqualTo(new Point(6, 5));
-              assertThat(wall.startFrom("Workshop")).isEqualTo(new Point(6, 5));
-            });
-    assertThat(floor.wallsBetween("Shop", OUT)).extracting(WallSegment::edge).containsExactly(1, 2, 3);
+        .satisfies(wall -> {
+          assertThat(wall.room()).isEqualTo("Shop");
+          assertThat(wall.start()).isEqualTo(new Point(6, 0));
+          assertThat(wall.end()).isEqualTo(new Point(6, 5));
+          assertThat(wall.startFrom("Workshop")).isEqualTo(new Point(6, 5));
+        });
+    assertThat(floor.wallsBetween("Shop", OUT))
+        .extracting(WallSegment::edge)
+        .containsExactly(1, 2, 3);
     assertThat(floor.findRoom("Workshop").orElseThrow().areaSquareMetres()).isEqualTo(25);
   }
 
@@ -65,7 +66,8 @@ class BuildingTest {
 
   @Test
   void aCornerInTheMiddleOfAnEdgeSplitsTheWallWithoutBendingIt() {
-    // C stands on top of A and B, which meet in the middle of its lower edge and are drawn 3 cm too low.
+    // C stands on top of A and B, which meet in the middle of its lower edge and are drawn 3 cm too
+    // low.
     FloorGeometry floor =
         new FloorSketch()
             .room("C", 0, 3, 8, 3, 8, 6, 0, 6)
@@ -84,7 +86,12 @@ class BuildingTest {
   @Test
   void aCornerOfTheOutlineInAStraightWallMakesNoSecondWall() {
     FloorGeometry floor =
-        new FloorSketch().room("A", 2, 0, 4, 0, 4, 3, 0, 3, 0, 0).floor("F").build().floors().getFirst();
+        new FloorSketch()
+            .room("A", 2, 0, 4, 0, 4, 3, 0, 3, 0, 0)
+            .floor("F")
+            .build()
+            .floors()
+            .getFirst();
     // The first corner lies in the middle of the lower wall, which is still number 1.
     assertThat(floor.wallsBetween("A", OUT)).hasSize(4);
     assertThat(floor.wallsBetween("A", OUT).getFirst().start()).isEqualTo(new Point(0, 0));
@@ -99,15 +106,17 @@ class BuildingTest {
             .room("Hall", 0, 0, 6, 0, 6, 6, 3, 6, 3, 3, 0, 3)
             .room("Store", 0, 3, 3, 3, 3, 6, 0, 6);
     Building vague =
-        sketch.opening("Door", OpeningKind.DOOR, "Store", "Hall", Fact.missing(), 1, 0.9).floor("F").build();
+        sketch
+            .opening("Door", OpeningKind.DOOR, "Store", "Hall", Fact.missing(), 1, 0.9)
+            .floor("F")
+            .build();
     assertThat(vague.problems())
         .singleElement()
-        .satisfies(
-            problem -> {
-              assertThat(problem.path().toString()).isEqualTo("floors / F / openings / Door");
-              assertThat(problem.what()).contains("share 2 walls");
-              assertThat(problem.remedy()).contains("edge: 2 from [3, 3] to [3, 6]");
-            });
+        .satisfies(problem -> {
+          assertThat(problem.path().toString()).isEqualTo("floors / F / openings / Door");
+          assertThat(problem.what()).contains("share 2 walls");
+          assertThat(problem.remedy()).contains("edge: 2 from [3, 3] to [3, 6]");
+        });
     Building exact =
         new FloorSketch()
             .room("Hall", 0, 0, 6, 0, 6, 6, 3, 6, 3, 3, 0, 3)
@@ -218,7 +227,14 @@ class BuildingTest {
   void anOpeningWithoutAPlaceIsNoFaultButSaysWhichLineToAdd() {
     Building building =
         twoRooms()
-            .opening("Front", OpeningKind.DOOR, "Shop", OUT, Fact.missing(), Fact.missing(), Fact.unknown())
+            .opening(
+                "Front",
+                OpeningKind.DOOR,
+                "Shop",
+                OUT,
+                Fact.missing(),
+                Fact.missing(),
+                Fact.unknown())
             .floor("G")
             .build();
     assertThat(building.problems()).isEmpty();
@@ -248,7 +264,8 @@ class BuildingTest {
             .wall("Workshop", "Shop", Fact.of(1), Material.WOOD)
             .floor("G")
             .build();
-    assertThat(twice.problems()).extracting(BuildingProblem::what)
+    assertThat(twice.problems())
+        .extracting(BuildingProblem::what)
         .containsExactly("a wall between Workshop and Shop is described twice");
   }
 
@@ -265,7 +282,8 @@ class BuildingTest {
             .room("Good", 40, 0, 44, 0, 44, 4, 40, 4)
             .floor("F")
             .build();
-    assertThat(building.floors().getFirst().rooms()).extracting(RoomGeometry::name)
+    assertThat(building.floors().getFirst().rooms())
+        .extracting(RoomGeometry::name)
         .containsExactly("Good");
     assertThat(building.problems())
         .extracting(problem -> problem.path().toString())
@@ -330,7 +348,8 @@ class BuildingTest {
   void cornersCloserThanTheSnapDistanceAreNamed() {
     Building building =
         new FloorSketch().room("A", 0, 0, 4, 0, 4.03, 0, 4, 3, 0, 3, 0, 0).floor("F").build();
-    assertThat(building.problems()).extracting(BuildingProblem::what)
+    assertThat(building.problems())
+        .extracting(BuildingProblem::what)
         .containsExactly(
             "corners 2 and 3 of A are 0.03 m apart", "corners 6 and 1 of A are 0 m apart");
     assertThat(building.floors().getFirst().rooms()).hasSize(1);
@@ -349,7 +368,8 @@ class BuildingTest {
             .rooms()
             .getFirst();
     assertThat(room.contains(room.centre())).isTrue();
-    // The widest circle touches three walls at the right foot of the horseshoe: radius between 1.5 and 1.7 m.
+    // The widest circle touches three walls at the right foot of the horseshoe: radius between 1.5
+    // and 1.7 m.
     assertThat(room.distanceToWallsMetres(room.centre())).isBetween(1.5, 1.7);
   }
 
@@ -369,17 +389,18 @@ class BuildingTest {
             .device("nowhere", Fact.missing(), Fact.missing(), Fact.missing())
             .build();
     assertThat(building.findDevice("by opening").orElseThrow())
-        .satisfies(
-            place -> {
-              assertThat(place.room()).contains("Shop");
-              assertThat(place.at()).contains(new Point(1.5, 0));
-            });
+        .satisfies(place -> {
+          assertThat(place.room()).contains("Shop");
+          assertThat(place.at()).contains(new Point(1.5, 0));
+        });
     assertThat(building.findDevice("by place").orElseThrow().room()).contains("Workshop");
     assertThat(building.findDevice("either")).isEmpty();
-    assertThat(building.notPlaced()).singleElement()
+    assertThat(building.notPlaced())
+        .singleElement()
         .satisfies(missing -> assertThat(missing.lineToAdd()).isEqualTo("room: Shop"));
     assertThat(building.findDevice("by room").orElseThrow().floor()).isEqualTo("First");
-    assertThat(building.problems()).extracting(BuildingProblem::what)
+    assertThat(building.problems())
+        .extracting(BuildingProblem::what)
         .containsExactly("astray lies 3 m outside Flat");
     assertThat(building.findDevice("nowhere")).isEmpty();
   }
@@ -422,7 +443,8 @@ class BuildingTest {
             .room("Loft", 0, 0, 5, 0, 5, 5, 0, 5)
             .floor("Top")
             .build();
-    assertThat(building.problems()).extracting(BuildingProblem::what)
+    assertThat(building.problems())
+        .extracting(BuildingProblem::what)
         .containsExactly("Loft is on floor Top, not on G", "there is no room Attic");
     assertThat(building.problems().getFirst().remedy()).contains("stairs:");
   }

@@ -22,7 +22,9 @@ import keenward.core.plan.Stair;
 import keenward.core.plan.Wall;
 import keenward.core.quantities.Length;
 
-/** Builds small plans for tests: floors one after another, each with what was added since the last. */
+/**
+ * Builds small plans for tests: floors one after another, each with what was added since the last.
+ */
 final class FloorSketch {
 
   private final List<Floor> floors = new ArrayList<>();
@@ -58,19 +60,37 @@ final class FloorSketch {
   }
 
   FloorSketch opening(
-      String name, OpeningKind kind, String room, String beyond, Fact<Integer> edge, double at,
+      String name,
+      OpeningKind kind,
+      String room,
+      String beyond,
+      Fact<Integer> edge,
+      double at,
       double width) {
-    return opening(
-        name, kind, room, beyond, edge, Fact.of(metres(at)), Fact.of(metres(width)));
+    return opening(name, kind, room, beyond, edge, Fact.of(metres(at)), Fact.of(metres(width)));
   }
 
   FloorSketch opening(
-      String name, OpeningKind kind, String room, String beyond, Fact<Integer> edge,
-      Fact<Length> at, Fact<Length> width) {
+      String name,
+      OpeningKind kind,
+      String room,
+      String beyond,
+      Fact<Integer> edge,
+      Fact<Length> at,
+      Fact<Length> width) {
     openings.add(
         new Opening(
-            name, kind, new EdgeSelector(room, beyond, edge), at, width, Fact.missing(),
-            Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(),
+            name,
+            kind,
+            new EdgeSelector(room, beyond, edge),
+            at,
+            width,
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
             Fact.missing()));
     return this;
   }
@@ -83,13 +103,34 @@ final class FloorSketch {
   FloorSketch device(String name, Fact<String> room, Fact<String> opening, Fact<Point> at) {
     DeviceTraits kind =
         new DeviceTraits(
-            Fact.of(DeviceKind.MOTION), Fact.missing(), List.of(), Fact.missing(), Fact.missing(),
-            Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(),
-            Fact.missing(), Fact.missing(), Fact.missing());
+            Fact.of(DeviceKind.MOTION),
+            Fact.missing(),
+            List.of(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing());
     devices.add(
         new Device(
-            name, Fact.missing(), kind, room, opening, at, Fact.missing(), Fact.missing(),
-            Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing()));
+            name,
+            Fact.missing(),
+            kind,
+            room,
+            opening,
+            at,
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing()));
     return this;
   }
 
@@ -102,8 +143,16 @@ final class FloorSketch {
   FloorSketch floor(String name, DrawingUnit unit) {
     floors.add(
         new Floor(
-            name, unit, Fact.missing(), snap, Fact.missing(), rooms, walls, openings,
-            List.of(), stairs));
+            name,
+            unit,
+            Fact.missing(),
+            snap,
+            Fact.missing(),
+            rooms,
+            walls,
+            openings,
+            List.of(),
+            stairs));
     rooms.clear();
     walls.clear();
     openings.clear();
@@ -114,12 +163,32 @@ final class FloorSketch {
   SitePlan plan() {
     Site site =
         new Site(
-            "Sketch", Fact.missing(), List.of(), Fact.missing(), Fact.missing(), Fact.missing(),
-            Fact.missing(), Fact.missing());
+            "Sketch",
+            Fact.missing(),
+            List.of(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing());
     return new SitePlan(
-        site, List.of(), Fact.missing(), List.of(), floors, List.of(), devices, List.of(),
-        List.of(), List.of(), PanelSettings.none(), List.of(Partition.ONLY), false, List.of(),
-        List.of(), Fact.missing(), List.of());
+        site,
+        List.of(),
+        Fact.missing(),
+        List.of(),
+        floors,
+        List.of(),
+        devices,
+        List.of(),
+        List.of(),
+        List.of(),
+        PanelSettings.none(),
+        List.of(Partition.ONLY),
+        false,
+        List.of(),
+        List.of(),
+        Fact.missing(),
+        List.of());
   }
 
   Building build() {

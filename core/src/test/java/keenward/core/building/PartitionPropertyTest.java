@@ -14,8 +14,8 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 
 /**
- * Random floors cut into rectangles, some of them joined to angular rooms, against the JTS Topology Suite (jts-core
- * 1.20.0, a general-purpose geometry library) on the same outlines.
+ * Random floors cut into rectangles, some of them joined to angular rooms, against the JTS Topology
+ * Suite (jts-core 1.20.0, a general-purpose geometry library) on the same outlines.
  */
 class PartitionPropertyTest {
 
@@ -66,7 +66,8 @@ class PartitionPropertyTest {
       List<Polygon> rooms = rooms(new Random(seed));
       FloorGeometry floor = sketch(rooms, new Random(seed), 0).build().floors().getFirst();
       for (WallSegment wall : floor.walls()) {
-        for (String room : wall.isOuter() ? List.of(wall.room()) : List.of(wall.room(), wall.beyond())) {
+        for (String room :
+            wall.isOuter() ? List.of(wall.room()) : List.of(wall.room(), wall.beyond())) {
           String other = room.equals(wall.room()) ? wall.beyond() : wall.room();
           assertThat(floor.wallsBetween(room, other).get(wall.edgeFrom(room) - 1))
               .as("seed " + seed)
@@ -86,7 +87,12 @@ class PartitionPropertyTest {
       assertThat(building.problems()).as("seed " + seed).isEmpty();
       assertThat(astray.walls().stream().map(PartitionPropertyTest::sides).distinct().sorted())
           .as("seed " + seed)
-          .isEqualTo(exact.walls().stream().map(PartitionPropertyTest::sides).distinct().sorted().toList());
+          .isEqualTo(
+              exact.walls().stream()
+                  .map(PartitionPropertyTest::sides)
+                  .distinct()
+                  .sorted()
+                  .toList());
       assertThat(length(astray, true))
           .as("seed " + seed)
           .isCloseTo(length(exact, true), within(0.05 * astray.walls().size()));
@@ -182,7 +188,10 @@ class PartitionPropertyTest {
     }
   }
 
-  /** The rooms as a plan, each outline from a random corner and in a random direction, each corner astray. */
+  /**
+   * The rooms as a plan, each outline from a random corner and in a random direction, each corner
+   * astray.
+   */
   private static FloorSketch sketch(List<Polygon> rooms, Random random, double astray) {
     FloorSketch sketch = new FloorSketch();
     for (int i = 0; i < rooms.size(); i++) {

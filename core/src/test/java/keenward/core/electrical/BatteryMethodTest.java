@@ -49,7 +49,8 @@ class BatteryMethodTest {
                             .charge("400 mA")
                             .battery("7 Ah")
                             .lowestTemperature("10 C"))
-                .device("Motion", DeviceKind.MOTION, motion -> motion.wired().draws("12 mA", "18 mA"))
+                .device(
+                    "Motion", DeviceKind.MOTION, motion -> motion.wired().draws("12 mA", "18 mA"))
                 .device("Keypad", DeviceKind.KEYPAD, keypad -> keypad.bus().draws("40 mA", "90 mA"))
                 .cable(
                     new Cable(

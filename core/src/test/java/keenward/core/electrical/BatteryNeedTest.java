@@ -78,7 +78,8 @@ class BatteryNeedTest {
             Explained.known("Age allowance", "", 1.25, "", "test"));
     assertThat(need.lines())
         .extracting(Explained::name)
-        .containsExactly("Charge taken out", "Temperature factor", "Age allowance", "Capacity needed");
+        .containsExactly(
+            "Charge taken out", "Temperature factor", "Age allowance", "Capacity needed");
     assertThat(need.needed().working()).isEqualTo("1 Ah x temperature 1.39 x age 1.25");
     assertThat(need.needed().value() * 1.1).isCloseTo(1.911, within(0.0005));
   }

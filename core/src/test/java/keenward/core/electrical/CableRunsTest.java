@@ -28,7 +28,9 @@ class CableRunsTest {
       return path;
     }
 
-    /** Superposition: each load's current times the resistance that its path shares with the node's. */
+    /**
+     * Superposition: each load's current times the resistance that its path shares with the node's.
+     */
     double drop(int node) {
       double drop = 0;
       for (int load = 0; load < parent.size(); load++) {
@@ -42,7 +44,9 @@ class CableRunsTest {
     }
   }
 
-  /** Superposition (a theorem of linear circuits) gives the same voltages as following the cables. */
+  /**
+   * Superposition (a theorem of linear circuits) gives the same voltages as following the cables.
+   */
   @Test
   void randomTreesAgreeWithSuperposition() {
     long seed = 485L;
@@ -62,8 +66,7 @@ class CableRunsTest {
         int current = random.nextInt(300);
         milliamps.add(current);
         Conductor conductor = Conductor.parse(size).find().orElseThrow();
-        double ohms =
-            ConductorResistance.of(conductor).orElseThrow().at(40).ohmsPerKilometre();
+        double ohms = ConductorResistance.of(conductor).orElseThrow().at(40).ohmsPerKilometre();
         loopOhms.add(2 * metres * ohms / 1000 / (doubled ? 2 : 1));
         plan.device(
             "D" + node,

@@ -45,7 +45,9 @@ class ConductorResistanceTest {
     assertThat(rows).isEqualTo(16);
   }
 
-  /** NEC's solid column, printed to three digits, is the diameter rule taken to 75 C within 0.5 %. */
+  /**
+   * NEC's solid column, printed to three digits, is the diameter rule taken to 75 C within 0.5 %.
+   */
   @Test
   void theDiameterRuleReachesTheSolidColumnOfTableEight() {
     for (CSVRecord row : ReferenceRows.of("conductors.csv")) {

@@ -32,8 +32,8 @@ class PowerAssessmentTest {
               .lowestTemperature("10 C");
 
   /**
-   * Arithmetic by hand: rest 100 + 12 + 40 = 152 mA, alarm 150 + 18 + 90 = 258 mA; 0.152 x 12 + 0.258 x 0.25 = 1.8885
-   * Ah; x 1.19 at 10 C x 1.25 = 2.8091 Ah.
+   * Arithmetic by hand: rest 100 + 12 + 40 = 152 mA, alarm 150 + 18 + 90 = 258 mA; 0.152 x 12 +
+   * 0.258 x 0.25 = 1.8885 Ah; x 1.19 at 10 C x 1.25 = 2.8091 Ah.
    */
   @Test
   void theSumIsShownLineByLine() {
@@ -86,7 +86,8 @@ class PowerAssessmentTest {
                 .regime(Standard.UL1023)
                 .regime(Standard.NFPA72_HOUSEHOLD)
                 .build());
-    assertThat(budget.needs()).extracting(need -> need.duty().regime())
+    assertThat(budget.needs())
+        .extracting(need -> need.duty().regime())
         .containsExactly("ul1023", "nfpa72-household");
     assertThat(budget.strictest().orElseThrow().duty().regime()).isEqualTo("nfpa72-household");
   }
@@ -145,23 +146,32 @@ class PowerAssessmentTest {
         new DeviceType(
             "wide motion",
             new DeviceTraits(
-                none.kind(), none.wiring(), none.inputs(), twelve, Fact.missing(),
-                none.minimumVoltage(), none.coverage(), none.cellLife(), none.replaceAfter(),
-                none.securityGrade(), none.sensitivity(), none.frequency(), none.latching()));
+                none.kind(),
+                none.wiring(),
+                none.inputs(),
+                twelve,
+                Fact.missing(),
+                none.minimumVoltage(),
+                none.coverage(),
+                none.cellLife(),
+                none.replaceAfter(),
+                none.securityGrade(),
+                none.sensitivity(),
+                none.frequency(),
+                none.latching()));
     List<LoadLine> lines =
-        only(
-                plan(FULL)
-                    .type(new DeviceType("other", none))
-                    .type(wide)
-                    .device(
-                        "Hall",
-                        DeviceKind.MOTION,
-                        hall -> hall.type("wide motion").supply("Main").draws("12 mA", "18 mA"))
-                    .device(
-                        "Attic",
-                        DeviceKind.MOTION,
-                        attic -> attic.type("wide motion").supply("Main").drawsUnknown())
-                    .build())
+        only(plan(FULL)
+                .type(new DeviceType("other", none))
+                .type(wide)
+                .device(
+                    "Hall",
+                    DeviceKind.MOTION,
+                    hall -> hall.type("wide motion").supply("Main").draws("12 mA", "18 mA"))
+                .device(
+                    "Attic",
+                    DeviceKind.MOTION,
+                    attic -> attic.type("wide motion").supply("Main").drawsUnknown())
+                .build())
             .loads()
             .lines();
     assertThat(lines)
@@ -240,7 +250,9 @@ class PowerAssessmentTest {
         .contains("a warm battery is not credited");
   }
 
-  /** 0.152 x 60 + 0.258 x 0.25 = 9.1845; x 1.19 x 1.25 = 13.66 Ah: 18 Ah; 1.1 x 14.4 / 24 = 660 mA. */
+  /**
+   * 0.152 x 60 + 0.258 x 0.25 = 9.1845; x 1.19 x 1.25 = 13.66 Ah: 18 Ah; 1.1 x 14.4 / 24 = 660 mA.
+   */
   @Test
   void theNextSizeNamesWhatStandsInItsWay() {
     PowerBudget budget = only(plan(FULL).grade(Standard.EN50131, 3).build());
@@ -253,10 +265,7 @@ class PowerAssessmentTest {
   @Test
   void aNeedAboveEverySizeIsSaid() {
     PowerBudget budget =
-        only(
-            plan(FULL.andThen(main -> main.own("3 A", "4 A")))
-                .grade(Standard.EN50131, 4)
-                .build());
+        only(plan(FULL.andThen(main -> main.own("3 A", "4 A"))).grade(Standard.EN50131, 4).build());
     assertThat(budget.choice().orElseThrow().ampereHours()).isEmpty();
     assertThat(budget.choice().orElseThrow().words()).startsWith("no usual size is as large as");
   }
@@ -276,7 +285,8 @@ class PowerAssessmentTest {
             PlanBuilder.site()
                 .supply("Main", FULL)
                 .supply("Attic", FULL)
-                .device("Motion", DeviceKind.MOTION, motion -> motion.wired().draws("12 mA", "18 mA"))
+                .device(
+                    "Motion", DeviceKind.MOTION, motion -> motion.wired().draws("12 mA", "18 mA"))
                 .device("Keypad", DeviceKind.KEYPAD, keypad -> keypad.bus().draws("40 mA", "90 mA"))
                 .cable(cable("C1", "Attic", "Keypad", "10 m", "0.5 mm2"))
                 .build());
@@ -297,8 +307,9 @@ class PowerAssessmentTest {
   }
 
   /**
-   * By hand with 0.5 mm2, class 5, 39.0 ohm/km at 20 C, 42.065 at 40 C (274.5 / 254.5): the first 10 m carry 108 mA (0.0909
-   * V), the branch of 20 m carries 18 mA (0.0303 V); 10.5 - 0.0909 - 0.0303 = 10.3789 V.
+   * By hand with 0.5 mm2, class 5, 39.0 ohm/km at 20 C, 42.065 at 40 C (274.5 / 254.5): the first
+   * 10 m carry 108 mA (0.0909 V), the branch of 20 m carries 18 mA (0.0303 V); 10.5 - 0.0909 -
+   * 0.0303 = 10.3789 V.
    */
   @Test
   void eachCableCarriesWhatIsBeyondIt() {
@@ -353,7 +364,9 @@ class PowerAssessmentTest {
                 .cable(cable("C1", "Main", "Keypad", "10 m", "0.5 mm2"))
                 .cable(cable("C2", "Keypad", "Main", "10 m", "0.5 mm2"))
                 .build());
-    assertThat(power.notAssessed()).extracting(MissingFact::why).anyMatch(why -> why.contains("ring"));
+    assertThat(power.notAssessed())
+        .extracting(MissingFact::why)
+        .anyMatch(why -> why.contains("ring"));
   }
 
   @Test

@@ -8,7 +8,9 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 
 class TemperatureFactorTest {
-  /** reference/batteries.csv: IEEE Std 485, Table 1, values from memory, range and base from a page. */
+  /**
+   * reference/batteries.csv: IEEE Std 485, Table 1, values from memory, range and base from a page.
+   */
   @Test
   void everyRowOfTheTableIsHeld() {
     int rows = 0;

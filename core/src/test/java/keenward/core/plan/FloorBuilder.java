@@ -46,13 +46,23 @@ public final class FloorBuilder {
 
   public FloorBuilder excluded(String opening, OpeningKind kind, String between, String reason) {
     return opening(
-        opening, kind, between, EdgeSelector.OUTSIDE, Fact.missing(), Fact.missing(),
+        opening,
+        kind,
+        between,
+        EdgeSelector.OUTSIDE,
+        Fact.missing(),
+        Fact.missing(),
         Fact.of(reason));
   }
 
   public FloorBuilder unreachable(String opening, OpeningKind kind, String between) {
     return opening(
-        opening, kind, between, EdgeSelector.OUTSIDE, Fact.missing(), Fact.of(false),
+        opening,
+        kind,
+        between,
+        EdgeSelector.OUTSIDE,
+        Fact.missing(),
+        Fact.of(false),
         Fact.missing());
   }
 
@@ -88,7 +98,15 @@ public final class FloorBuilder {
 
   Floor build() {
     return new Floor(
-        name, DrawingUnit.METRES, Fact.missing(), Fact.missing(), Fact.missing(), rooms, List.of(),
-        openings, List.of(), stairs);
+        name,
+        DrawingUnit.METRES,
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        rooms,
+        List.of(),
+        openings,
+        List.of(),
+        stairs);
   }
 }

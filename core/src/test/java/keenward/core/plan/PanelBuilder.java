@@ -65,8 +65,21 @@ public final class PanelBuilder {
 
   PanelSettings build() {
     return new PanelSettings(
-        Fact.missing(), room, supply, entryDelays, exitTime, sounderTime, abortWindow,
-        Fact.missing(), Fact.missing(), swingerLimit, Fact.missing(), Fact.missing(),
-        Fact.missing(), radioSupervision, Fact.missing(), crossZones);
+        Fact.missing(),
+        room,
+        supply,
+        entryDelays,
+        exitTime,
+        sounderTime,
+        abortWindow,
+        Fact.missing(),
+        Fact.missing(),
+        swingerLimit,
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        radioSupervision,
+        Fact.missing(),
+        crossZones);
   }
 }

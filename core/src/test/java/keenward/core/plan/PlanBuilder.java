@@ -72,8 +72,16 @@ public final class PlanBuilder {
   public PlanBuilder monitored(String account, SignalFormat format, List<String> keyholders) {
     return monitoring(
         new Monitoring(
-            Fact.missing(), Fact.missing(), Fact.of(account), Fact.of(format), List.of(),
-            Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.of(account),
+            Fact.of(format),
+            List.of(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
             keyholders));
   }
 
@@ -95,7 +103,13 @@ public final class PlanBuilder {
   /** A habit of every day. */
   public static Habit habit(String habit, HabitAction action, String through, String keypad) {
     return new Habit(
-        habit, action, List.of(), Fact.missing(), Fact.of(through), Fact.of(keypad), Fact.missing());
+        habit,
+        action,
+        List.of(),
+        Fact.missing(),
+        Fact.of(through),
+        Fact.of(keypad),
+        Fact.missing());
   }
 
   public PlanBuilder floor(String floor, Consumer<FloorBuilder> details) {
@@ -142,7 +156,11 @@ public final class PlanBuilder {
   public PlanBuilder cable(String cable, String from, String to, String length) {
     cables.add(
         new Cable(
-            cable, from, to, Fact.of(Quantities.of(Length.parse(length))), Fact.missing(),
+            cable,
+            from,
+            to,
+            Fact.of(Quantities.of(Length.parse(length))),
+            Fact.missing(),
             Fact.missing()));
     return this;
   }
@@ -225,8 +243,14 @@ public final class PlanBuilder {
     List<String> all = inForce.stream().map(Partition::name).toList();
     return new SitePlan(
         new Site(
-            name, Fact.missing(), List.of(), premises, Fact.missing(), Fact.missing(),
-            Fact.missing(), Fact.missing()),
+            name,
+            Fact.missing(),
+            List.of(),
+            premises,
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing()),
         regimes,
         monitoring,
         people,
@@ -241,13 +265,16 @@ public final class PlanBuilder {
         !partitions.isEmpty(),
         zones.stream().map(builder -> builder.build(built, all)).toList(),
         users.stream()
-            .map(
-                user ->
-                    user.partitions().isEmpty()
-                        ? new User(
-                            user.number(), user.name(), user.role(), all, user.person(),
-                            user.mayBypass())
-                        : user)
+            .map(user ->
+                user.partitions().isEmpty()
+                    ? new User(
+                        user.number(),
+                        user.name(),
+                        user.role(),
+                        all,
+                        user.person(),
+                        user.mayBypass())
+                    : user)
             .toList(),
         service,
         unplaced);

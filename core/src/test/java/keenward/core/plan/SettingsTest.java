@@ -7,13 +7,17 @@ import java.util.Map;
 import keenward.core.quantities.Span;
 import org.junit.jupiter.api.Test;
 
-/** Figures of CP-01, EN 50131-1 and UL 1023 as listed with their sources in {@link RegimeFigure}. */
+/**
+ * Figures of CP-01, EN 50131-1 and UL 1023 as listed with their sources in {@link RegimeFigure}.
+ */
 class SettingsTest {
 
   @Test
   void takesThePlansValueFirst() {
     Settings.Resolved exit =
-        Settings.of(plan(exitTime(40), regime(Standard.CP_01, "2010")), Map.of(Setting.EXIT_TIME, 50_000L))
+        Settings.of(
+                plan(exitTime(40), regime(Standard.CP_01, "2010")),
+                Map.of(Setting.EXIT_TIME, 50_000L))
             .get(Setting.EXIT_TIME);
     assertThat(exit.words()).isEqualTo("40 s");
     assertThat(exit.origin()).isEqualTo(Settings.Origin.PLAN);
@@ -24,7 +28,9 @@ class SettingsTest {
   @Test
   void takesTheRegimesDefaultThenThePanelsThenTheProgrammes() {
     Map<Setting, Long> panel = Map.of(Setting.EXIT_TIME, 50_000L);
-    assertThat(Settings.of(plan(PanelSettings.none(), regime(Standard.CP_01, "2010")), panel).get(Setting.EXIT_TIME))
+    assertThat(
+            Settings.of(plan(PanelSettings.none(), regime(Standard.CP_01, "2010")), panel)
+                .get(Setting.EXIT_TIME))
         .matches(exit -> exit.value() == 60_000 && exit.origin() == Settings.Origin.REGIME);
     assertThat(Settings.of(plan(PanelSettings.none()), panel).get(Setting.EXIT_TIME))
         .matches(exit -> exit.value() == 50_000 && exit.origin() == Settings.Origin.PANEL);
@@ -37,7 +43,8 @@ class SettingsTest {
     assertThat(swinger("2000").value()).isEqualTo(1);
     assertThat(swinger("2010").value()).isEqualTo(2);
     Settings.Resolved unsaid =
-        Settings.of(plan(PanelSettings.none(), regime(Standard.CP_01, null)), Map.of()).get(Setting.SWINGER_LIMIT);
+        Settings.of(plan(PanelSettings.none(), regime(Standard.CP_01, null)), Map.of())
+            .get(Setting.SWINGER_LIMIT);
     assertThat(unsaid.value()).as("the strictest of the editions").isEqualTo(1);
   }
 
@@ -45,11 +52,26 @@ class SettingsTest {
   void letsTheStrictestOfSeveralRegimesRule() {
     PanelSettings delay =
         new PanelSettings(
-            Fact.missing(), Fact.missing(), Fact.missing(), Map.of(1, Span.ofSeconds(60)), Fact.missing(),
-            Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(),
-            Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(), List.of());
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Map.of(1, Span.ofSeconds(60)),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            List.of());
     Settings.Resolved entry =
-        Settings.of(plan(delay, regime(Standard.CP_01, "2010"), regime(Standard.EN50131, null)), Map.of())
+        Settings.of(
+                plan(delay, regime(Standard.CP_01, "2010"), regime(Standard.EN50131, null)),
+                Map.of())
             .get(Setting.ENTRY_DELAY);
     assertThat(entry.broken()).extracting(RegimeFigure::standard).containsExactly(Standard.EN50131);
   }
@@ -59,24 +81,61 @@ class SettingsTest {
         .get(Setting.SWINGER_LIMIT);
   }
 
-  private static Regime regime(Standard standard, @org.jspecify.annotations.Nullable String edition) {
+  private static Regime regime(
+      Standard standard, @org.jspecify.annotations.Nullable String edition) {
     return new Regime(
-        standard, edition == null ? Fact.missing() : Fact.of(edition), Fact.missing(), standard.word());
+        standard,
+        edition == null ? Fact.missing() : Fact.of(edition),
+        Fact.missing(),
+        standard.word());
   }
 
   private static PanelSettings exitTime(int seconds) {
     return new PanelSettings(
-        Fact.missing(), Fact.missing(), Fact.missing(), Map.of(), Fact.of(Span.ofSeconds(seconds)),
-        Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(),
-        Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(), List.of());
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        Map.of(),
+        Fact.of(Span.ofSeconds(seconds)),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        Fact.missing(),
+        List.of());
   }
 
   private static SitePlan plan(PanelSettings panel, Regime... regimes) {
     return new SitePlan(
         new Site(
-            "Test site", Fact.missing(), List.of(), Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(),
+            "Test site",
+            Fact.missing(),
+            List.of(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
             Fact.missing()),
-        List.of(regimes), Fact.missing(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-        List.of(), panel, List.of(Partition.ONLY), false, List.of(), List.of(), Fact.missing(), List.of());
+        List.of(regimes),
+        Fact.missing(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        panel,
+        List.of(Partition.ONLY),
+        false,
+        List.of(),
+        List.of(),
+        Fact.missing(),
+        List.of());
   }
 }

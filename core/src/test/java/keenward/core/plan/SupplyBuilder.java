@@ -89,7 +89,18 @@ public final class SupplyBuilder {
             ? Fact.of(new Battery(capacity, fitted))
             : Fact.missing();
     return new Supply(
-        name, Fact.missing(), voltage, rating, ownStandby, ownAlarm, charge, largest, battery,
-        temperature, ageing, signalsMainsFailure, resets);
+        name,
+        Fact.missing(),
+        voltage,
+        rating,
+        ownStandby,
+        ownAlarm,
+        charge,
+        largest,
+        battery,
+        temperature,
+        ageing,
+        signalsMainsFailure,
+        resets);
   }
 }

@@ -57,8 +57,7 @@ public final class ZoneBuilder {
 
   public ZoneBuilder wiring(LoopWiring loop, String... values) {
     wiring = Fact.of(loop);
-    resistors =
-        Arrays.stream(values).map(text -> Quantities.of(Resistance.parse(text))).toList();
+    resistors = Arrays.stream(values).map(text -> Quantities.of(Resistance.parse(text))).toList();
     return this;
   }
 

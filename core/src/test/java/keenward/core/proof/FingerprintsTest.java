@@ -114,7 +114,11 @@ class FingerprintsTest {
   void whatItDoesNotDependOnLeavesIt() {
     SitePlan plan = plan(zone -> {}, device -> {}, panel -> {}, "0471");
     SitePlan edited =
-        base(zone -> zone.reason("asked for"), device -> device.draws("1 mA", "2 mA"), panel -> panel.exitTime("90 s"), "0471")
+        base(
+                zone -> zone.reason("asked for"),
+                device -> device.draws("1 mA", "2 mA"),
+                panel -> panel.exitTime("90 s"),
+                "0471")
             .zone(3, "Attic", ZoneResponse.INSTANT)
             .user(7, "Odile", UserRole.USER)
             .supply("Main", main -> main.battery("7 Ah"))
@@ -146,10 +150,7 @@ class FingerprintsTest {
 
   @Test
   void textsCannotForgeOtherLines() {
-    SitePlan plan =
-        PlanBuilder.site()
-            .zone(1, "Door\"\nrestore=no\\", ZoneResponse.FIRE)
-            .build();
+    SitePlan plan = PlanBuilder.site().zone(1, "Door\"\nrestore=no\\", ZoneResponse.FIRE).build();
     assertThat(of(plan, 1)).contains("name=\"Door\\\"\\nrestore=no\\\\\"\n");
   }
 

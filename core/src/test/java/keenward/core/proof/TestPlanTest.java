@@ -53,8 +53,7 @@ class TestPlanTest {
         .isEqualTo("House armed away, exit time of 60 s over, account on test");
     assertThat(door.action()).isEqualTo("Open Front door by the width of a hand, then shut it.");
     assertThat(door.keypadShows())
-        .isEqualTo(
-            "At Hall keypad: entry time of 30 s, then alarm of zone 1 \"Front door\"");
+        .isEqualTo("At Hall keypad: entry time of 30 s, then alarm of zone 1 \"Front door\"");
     assertThat(door.signals())
         .extracting(ExpectedSignal::text)
         .containsExactly("1134 01 001", "3134 01 001");
@@ -76,7 +75,11 @@ class TestPlanTest {
     TestStep smoke = step(tests, "zone 5 Smoke, Landing smoke (smoke)");
     assertThat(smoke.cautions())
         .containsExactly(
-            Caution.SENDS_HELP, Caution.LIFE_SAFETY, Caution.LOUD, Caution.NO_FLAME, Caution.LADDER);
+            Caution.SENDS_HELP,
+            Caution.LIFE_SAFETY,
+            Caution.LOUD,
+            Caution.NO_FLAME,
+            Caution.LADDER);
     assertThat(smoke.action()).contains("test aerosol");
     assertThat(smoke.signals().getFirst().text()).isEqualTo("1111 01 005");
     TestStep gas = step(tests, "zone 6 Gas, carbon monoxide detector");
@@ -180,9 +183,7 @@ class TestPlanTest {
   void roomsAreWalkedFromThePanelToTheNearest() {
     SitePlan plan =
         PlanBuilder.site()
-            .floor(
-                "Upper",
-                floor -> floor.room("Attic", RoomUse.LOFT, 0, 0, 3, 3))
+            .floor("Upper", floor -> floor.room("Attic", RoomUse.LOFT, 0, 0, 3, 3))
             .floor(
                 "Ground",
                 floor ->
@@ -248,7 +249,8 @@ class TestPlanTest {
                 ZoneResponse.PERIMETER,
                 zone -> zone.kind(DeviceKind.CONTACT).kind(DeviceKind.CONTACT))
             .build();
-    assertThat(labels(TestPlan.of(plan))).contains("zone 1 Windows, contact", "zone 1 Windows, contact 2");
+    assertThat(labels(TestPlan.of(plan)))
+        .contains("zone 1 Windows, contact", "zone 1 Windows, contact 2");
   }
 
   @Test
@@ -270,8 +272,7 @@ class TestPlanTest {
 
   @Test
   void aCentreThatWantsLettersIsNotAssessed() {
-    SitePlan plan =
-        PlanBuilder.site().monitored("0471", SignalFormat.DC_03, List.of()).build();
+    SitePlan plan = PlanBuilder.site().monitored("0471", SignalFormat.DC_03, List.of()).build();
     assertThat(TestPlan.of(plan).notAssessed())
         .extracting(MissingFact::lineToAdd)
         .contains("format: dc-05", "paths: [ip, mobile]", "openings and closings: yes");
@@ -286,7 +287,8 @@ class TestPlanTest {
             .zone(2, "East", ZoneResponse.INSTANT, zone -> zone.kind(DeviceKind.MOTION))
             .build();
     assertThat(zoneSteps(TestPlan.of(plan)).getFirst().action())
-        .endsWith("Cross-zoned: do the same at one of zones 2 within 60 s; alone it sends no alarm.");
+        .endsWith(
+            "Cross-zoned: do the same at one of zones 2 within 60 s; alone it sends no alarm.");
   }
 
   @Test
@@ -413,7 +415,11 @@ class TestPlanTest {
   void aKeySwitchReportsUnderANumberThatThePlanDoesNotTell() {
     SitePlan plan =
         PlanBuilder.site()
-            .zone(4, "Gate switch", ZoneResponse.KEY_SWITCH, zone -> zone.kind(DeviceKind.KEY_SWITCH_CONTACT))
+            .zone(
+                4,
+                "Gate switch",
+                ZoneResponse.KEY_SWITCH,
+                zone -> zone.kind(DeviceKind.KEY_SWITCH_CONTACT))
             .build();
     TestStep gate = zoneSteps(TestPlan.of(plan)).getFirst();
     assertThat(gate.phase()).isEqualTo(Phase.DISARMED);
@@ -459,7 +465,9 @@ class TestPlanTest {
   @Test
   void aZoneThatDoesNotRestoreExpectsNoRestore() {
     SitePlan plan =
-        PlanBuilder.site().zone(1, "Door", ZoneResponse.PERIMETER, zone -> zone.restore(false)).build();
+        PlanBuilder.site()
+            .zone(1, "Door", ZoneResponse.PERIMETER, zone -> zone.restore(false))
+            .build();
     assertThat(texts(zoneSteps(TestPlan.of(plan)).getFirst())).containsExactly("1131 01 001");
   }
 
@@ -502,7 +510,11 @@ class TestPlanTest {
             "Door contact",
             DeviceKind.CONTACT,
             contact ->
-                contact.radio("1").inputs("contact", "terminals", "lid").room("Hall").on("Front door"))
+                contact
+                    .radio("1")
+                    .inputs("contact", "terminals", "lid")
+                    .room("Hall")
+                    .on("Front door"))
         .device("Hall motion", DeviceKind.MOTION, motion -> motion.wired().room("Hall"))
         .device("Bedside button", DeviceKind.HOLD_UP_BUTTON)
         .device("Key fob", DeviceKind.FOB, fob -> fob.radio("3"))

@@ -13,7 +13,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class QuantityTest {
 
-  // The international foot and yard of 1959 are exactly 0.3048 m and 0.9144 m (NIST SP 811, B.6; from memory).
+  // The international foot and yard of 1959 are exactly 0.3048 m and 0.9144 m (NIST SP 811, B.6;
+  // from memory).
   @ParameterizedTest
   @CsvSource({"120 ft,36.576", "36 m,36", "1 in,0.0254", "10yd,9.144", "250 mm,0.25", "0 m,0"})
   void readsLengthsInMetresAndKeepsTheWriting(String text, double metres) {
@@ -54,8 +55,23 @@ class QuantityTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "", " ", "m", "36", "36 parsecs", "1e3 m", "1,5 m", "--1 m", "-", ".5 m", "1. m", "1.2.3 m", "-3 m",
-        "NaN m", "٣ m", "99999999999999999999999999999999999999999 m", "100001 m"
+        "",
+        " ",
+        "m",
+        "36",
+        "36 parsecs",
+        "1e3 m",
+        "1,5 m",
+        "--1 m",
+        "-",
+        ".5 m",
+        "1. m",
+        "1.2.3 m",
+        "-3 m",
+        "NaN m",
+        "٣ m",
+        "99999999999999999999999999999999999999999 m",
+        "100001 m"
       })
   void saysWhatWasExpectedOfAWrongLength(String text) {
     assertThat(Length.parse(text).find()).isEmpty();
@@ -74,10 +90,14 @@ class QuantityTest {
       }
       String sample = text.toString();
       Stream.<Function<String, Parsed<?>>>of(
-              Length::parse, Current::parse, Span::parse, Period::parse, Conductor::parse, Voltage::parse)
-          .forEach(
-              parse ->
-                  assertThat(parse.apply(sample)).as("seed %d, text '%s'", seed, sample).isNotNull());
+              Length::parse,
+              Current::parse,
+              Span::parse,
+              Period::parse,
+              Conductor::parse,
+              Voltage::parse)
+          .forEach(parse ->
+              assertThat(parse.apply(sample)).as("seed %d, text '%s'", seed, sample).isNotNull());
     }
   }
 }

@@ -11,7 +11,9 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
-/** Published figures kept beside the tests; each file has a column that says where a row is from. */
+/**
+ * Published figures kept beside the tests; each file has a column that says where a row is from.
+ */
 public final class ReferenceRows {
   private ReferenceRows() {}
 

@@ -35,7 +35,8 @@ class EngineTest {
           state = outcome.state();
         } catch (RuntimeException | AssertionError broken) {
           throw new AssertionError(
-              "seed " + seed + ", step " + step + ": " + broken.getMessage() + "\n" + soFar, broken);
+              "seed " + seed + ", step " + step + ": " + broken.getMessage() + "\n" + soFar,
+              broken);
         }
       }
     }
@@ -97,8 +98,7 @@ class EngineTest {
       assertThat(outcome.outputs())
           .extracting(Outcome.Timed::output)
           .containsExactly(
-              new Output.Refused(
-                  SystemModel.NONE, Notice.NOT_PART_OF_SYSTEM, SystemModel.NONE));
+              new Output.Refused(SystemModel.NONE, Notice.NOT_PART_OF_SYSTEM, SystemModel.NONE));
     }
   }
 

@@ -9,8 +9,8 @@ import java.util.Set;
 import keenward.core.plan.ZoneResponse;
 
 /**
- * What must hold whatever happens. It watches from outside: it sees outputs and the public face of a state, and keeps its own
- * book of what was reported.
+ * What must hold whatever happens. It watches from outside: it sees outputs and the public face of
+ * a state, and keeps its own book of what was reported.
  */
 final class Promises {
 
@@ -57,7 +57,10 @@ final class Promises {
     }
   }
 
-  /** Somebody who may disarm everything, at no keypad that could be locked, disarms and silences everything. */
+  /**
+   * Somebody who may disarm everything, at no keypad that could be locked, disarms and silences
+   * everything.
+   */
   private void checkDisarming(Input input, State state) {
     boolean everything =
         input instanceof Input.Disarm(int user, int keypad, int partition)
@@ -196,10 +199,12 @@ final class Promises {
     return again.merge(zone, -1, Integer::sum) >= 0;
   }
 
-  /** An alarm of a zone that reports no restore comes without one in between; a bypass has several reasons. */
+  /**
+   * An alarm of a zone that reports no restore comes without one in between; a bypass has several
+   * reasons.
+   */
   private boolean isFree(int code, int zone) {
     return (code >= 570 && code <= 573)
-        || (zone >= 0
-            && !model.zones().get(zone).traits().contains(ZoneTrait.RESTORE_REPORTED));
+        || (zone >= 0 && !model.zones().get(zone).traits().contains(ZoneTrait.RESTORE_REPORTED));
   }
 }

@@ -13,8 +13,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The stated defaults against CP-01's defaults and ranges, as reference/cp01.csv gives them with source and whether read or from
- * memory. Settings of which CP-01 says nothing are common practice, no source.
+ * The stated defaults against CP-01's defaults and ranges, as reference/cp01.csv gives them with
+ * source and whether read or from memory. Settings of which CP-01 says nothing are common practice,
+ * no source.
  */
 class SettingsAgainstStandardTest {
 

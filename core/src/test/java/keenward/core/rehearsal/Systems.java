@@ -15,8 +15,8 @@ public final class Systems {
   private Systems() {}
 
   /**
-   * The test system of the behaviour cases: partitions A and B share C; entry route D1 30 s, D2 90 s; exit 60 s; abort window
-   * 30 s; sounder 240 s.
+   * The test system of the behaviour cases: partitions A and B share C; entry route D1 30 s, D2 90
+   * s; exit 60 s; abort window 30 s; sounder 240 s.
    */
   public static SystemModel ofTheCases() {
     List<PartitionModel> partitions =
@@ -106,8 +106,13 @@ public final class Systems {
     List<PartitionModel> partitions = new ArrayList<>(model.partitions());
     partitions.set(0, new PartitionModel(1, "A", List.of(), 22 * 3600 * SECOND));
     return new SystemModel(
-        partitions, model.zones(), model.users(), model.keypads(), model.crossGroups(),
-        model.timings(), model.options());
+        partitions,
+        model.zones(),
+        model.users(),
+        model.keypads(),
+        model.crossGroups(),
+        model.timings(),
+        model.options());
   }
 
   /** A random choice of every option, and of some numbers. */

@@ -20,7 +20,6 @@ class CheckDigitTest {
     assertThat(CheckDigit.valueOf('?')).isEqualTo(-1);
   }
 
-
   /** reference/dc05_checksum_examples.csv; the first row is a published example (from memory). */
   @Test
   void completesTheExamples() {

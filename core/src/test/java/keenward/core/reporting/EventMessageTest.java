@@ -62,10 +62,9 @@ class EventMessageTest {
         .hasMessage("zone or user 1000: expected 0 to 999");
     assertThatThrownBy(() -> new EventReport(Qualifier.RESTORE, -1, 1, 1))
         .hasMessage("event code -1: expected 0 to 999");
-    assertThatThrownBy(
-            () ->
-                new EventMessage(
-                    new Account("1234"), 19, new EventReport(Qualifier.RESTORE, 130, 1, 1)))
+    assertThatThrownBy(() ->
+            new EventMessage(
+                new Account("1234"), 19, new EventReport(Qualifier.RESTORE, 130, 1, 1)))
         .hasMessage("message type 19: expected 18 or 98");
   }
 
@@ -73,8 +72,7 @@ class EventMessageTest {
   void accountsHaveFourDigitsAndNoA() {
     assertThat(Account.parse("BC0F")).isEqualTo(Decoded.of(new Account("BC0F")));
     assertThatThrownBy(() -> new Account("12A4"))
-        .hasMessage(
-            "character 3: 'A' in an account; expected 0 to 9 or B to F (DC-05 sends no A)");
+        .hasMessage("character 3: 'A' in an account; expected 0 to 9 or B to F (DC-05 sends no A)");
     assertThatThrownBy(() -> new Account("123"))
         .hasMessage("character 4: account of 3 digits; expected 4 digits, as in 1234");
     assertThat(Account.parse("12345")).isInstanceOf(Decoded.Refused.class);
@@ -103,7 +101,8 @@ class EventMessageTest {
   @Test
   void eventTextOutsideItsShapeIsRefused() {
     assertThat(EventReport.parse("1131 01 01"))
-        .isEqualTo(Decoded.refused(10, "event of 10 characters", "11 characters, as in 1131 01 015"));
+        .isEqualTo(
+            Decoded.refused(10, "event of 10 characters", "11 characters, as in 1131 01 015"));
     assertThat(EventReport.parse("1131-01 015"))
         .isEqualTo(Decoded.refused(4, "'-' in an event", "a blank"));
     assertThat(EventReport.parse("1131 0x 015"))

@@ -56,10 +56,7 @@ class FrameCodecTest {
     assertThat(frame)
         .isEqualTo(
             Frame.ofEvent(
-                1,
-                "1234",
-                new EventReport(Qualifier.NEW_EVENT, 131, 1, 15),
-                Optional.empty()));
+                1, "1234", new EventReport(Qualifier.NEW_EVENT, 131, 1, 15), Optional.empty()));
   }
 
   @Test
@@ -98,8 +95,10 @@ class FrameCodecTest {
 
   @Test
   void bodiesOutsideTheGrammarAreRefusedWithTheirPlace() {
-    assertThat(read("ADM-CID")).isEqualTo("character 1: 'A'; expected a quote before the frame's type");
-    assertThat(read("\"ADM")).isEqualTo("character 5: no quote after the frame's type; expected a quote");
+    assertThat(read("ADM-CID"))
+        .isEqualTo("character 1: 'A'; expected a quote before the frame's type");
+    assertThat(read("\"ADM"))
+        .isEqualTo("character 5: no quote after the frame's type; expected a quote");
     assertThat(read("\"\"0001")).startsWith("character 2: no type");
     assertThat(read("\"adm\"0001")).startsWith("character 2: 'a'");
     assertThat(read("\"NULL\"00x1")).startsWith("character 9: 'x'; expected four digits");
@@ -214,15 +213,14 @@ class FrameCodecTest {
     assertThatThrownBy(() -> FrameCodec.encode(withData("\r"))).hasMessageContaining("one byte");
     assertThatThrownBy(() -> FrameCodec.encode(withData("x".repeat(5000))))
         .hasMessageContaining("at most 4095");
-    assertThatThrownBy(
-            () ->
-                new Frame(
-                    "NULL",
-                    1,
-                    Optional.empty(),
-                    "0",
-                    "12",
-                    new Frame.Plain("", List.of(), Optional.empty())))
+    assertThatThrownBy(() ->
+            new Frame(
+                "NULL",
+                1,
+                Optional.empty(),
+                "0",
+                "12",
+                new Frame.Plain("", List.of(), Optional.empty())))
         .hasMessage("account '12': expected 3 to 16 hexadecimal digits");
     assertThatThrownBy(() -> Frame.ofLinkTest(10_000, "1234")).hasMessageContaining("sequence");
   }

@@ -12,14 +12,18 @@ import keenward.core.plan.ZoneBuilder;
 import keenward.core.plan.ZoneResponse;
 import org.junit.jupiter.api.Test;
 
-/** Codes by their meaning in DC-05 (1999.09); which response uses which is common practice, no source. */
+/**
+ * Codes by their meaning in DC-05 (1999.09); which response uses which is common practice, no
+ * source.
+ */
 class ZoneEventsTest {
   @Test
   void everyResponseHasACodeThatMayBeSent() {
     for (ZoneResponse response : ZoneResponse.values()) {
       for (DeviceKind kind : DeviceKind.values()) {
         int code = ZoneEvents.usual(response, Optional.of(kind), false);
-        assertThat(EventCodes.get(code).standing()).as("%s %s", response, kind)
+        assertThat(EventCodes.get(code).standing())
+            .as("%s %s", response, kind)
             .isEqualTo(Standing.USUAL);
       }
     }
@@ -54,10 +58,7 @@ class ZoneEventsTest {
 
   @Test
   void unlikeDevicesOnOneZoneReportTheGeneralCode() {
-    assertThat(
-            code(
-                ZoneResponse.FIRE,
-                zone -> zone.kind(DeviceKind.SMOKE).kind(DeviceKind.HEAT)))
+    assertThat(code(ZoneResponse.FIRE, zone -> zone.kind(DeviceKind.SMOKE).kind(DeviceKind.HEAT)))
         .isEqualTo(110);
   }
 

@@ -11,7 +11,10 @@ import keenward.drawing.svg.Ink;
 import keenward.drawing.svg.Lettering;
 import org.jspecify.annotations.Nullable;
 
-/** Puts small labels beside what they belong to: touching it where there is room, else a little off with a thin line. */
+/**
+ * Puts small labels beside what they belong to: touching it where there is room, else a little off
+ * with a thin line.
+ */
 final class ChipPlacer {
 
   private static final double OTHER_ROOM_PRICE = 30;
@@ -30,8 +33,7 @@ final class ChipPlacer {
 
   private record Candidate(Box box, double price, boolean apart) {}
 
-  ChipPlacer(
-      Obstacles obstacles, Frame frame, FloorGeometry floor, Box area, double size) {
+  ChipPlacer(Obstacles obstacles, Frame frame, FloorGeometry floor, Box area, double size) {
     this.obstacles = obstacles;
     this.frame = frame;
     this.floor = floor;
@@ -43,15 +45,14 @@ final class ChipPlacer {
   Optional<Chip> place(String owner, String text, Box anchor, Optional<Severity> severity) {
     double width = Lettering.width(text, size, true) + (severity.isPresent() ? 14 : 6);
     return cheapest(anchor, width, size + 3.5, OTHER_ROOM_PRICE)
-        .map(
-            best -> {
-              obstacles.take(best.box());
-              Optional<Spot> leader =
-                  best.apart()
-                      ? Optional.of(new Spot(anchor.centreX(), anchor.centreY()))
-                      : Optional.empty();
-              return new Chip(owner, text, best.box(), leader, severity);
-            });
+        .map(best -> {
+          obstacles.take(best.box());
+          Optional<Spot> leader =
+              best.apart()
+                  ? Optional.of(new Spot(anchor.centreX(), anchor.centreY()))
+                  : Optional.empty();
+          return new Chip(owner, text, best.box(), leader, severity);
+        });
   }
 
   /** Plain words that touch what they belong to, in a line or several, in the same room. */
@@ -115,8 +116,7 @@ final class ChipPlacer {
     };
     for (int i = 0; i < sides.length; i++) {
       Box box =
-          Box.around(
-              anchor.centreX() + sides[i][0], anchor.centreY() + sides[i][1], width, height);
+          Box.around(anchor.centreX() + sides[i][0], anchor.centreY() + sides[i][1], width, height);
       candidates.add(new Candidate(box, i * 0.6, false));
     }
     for (double ring = dx + 6; ring <= FARTHEST_PIXELS; ring += 4) {

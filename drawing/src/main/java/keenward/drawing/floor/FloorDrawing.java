@@ -32,11 +32,10 @@ public final class FloorDrawing {
     return building
         .findFloor(floor)
         .filter(geometry -> !geometry.rooms().isEmpty())
-        .map(
-            geometry -> {
-              FloorLayout layout = FloorLayout.of(plan, building, geometry, options);
-              Legend legend = Legend.of(layout, geometry, options);
-              return new FloorPainter(plan, geometry, layout, legend, options).paint();
-            });
+        .map(geometry -> {
+          FloorLayout layout = FloorLayout.of(plan, building, geometry, options);
+          Legend legend = Legend.of(layout, geometry, options);
+          return new FloorPainter(plan, geometry, layout, legend, options).paint();
+        });
   }
 }

@@ -64,10 +64,9 @@ final class FloorItems {
       }
     }
     inRoom(plan.panel().room())
-        .ifPresent(
-            room ->
-                wishes.add(
-                    wish("panel", plan.panel().description().orElse("Panel"), Symbol.PANEL, room)));
+        .ifPresent(room ->
+            wishes.add(
+                wish("panel", plan.panel().description().orElse("Panel"), Symbol.PANEL, room)));
     for (Supply supply : plan.supplies()) {
       inRoom(supply.room())
           .ifPresent(room -> wishes.add(wish("supply", supply.name(), Symbol.SUPPLY, room)));
@@ -83,13 +82,11 @@ final class FloorItems {
   /** Zones that watch a device. */
   static List<Zone> zonesOf(SitePlan plan, Device device) {
     return plan.zones().stream()
-        .filter(
-            zone ->
-                zone.devices().stream()
-                    .anyMatch(
-                        each ->
-                            each instanceof ZoneDevice.Fitted fitted
-                                && fitted.device().name().equals(device.name())))
+        .filter(zone ->
+            zone.devices().stream()
+                .anyMatch(each ->
+                    each instanceof ZoneDevice.Fitted fitted
+                        && fitted.device().name().equals(device.name())))
         .toList();
   }
 
@@ -117,16 +114,15 @@ final class FloorItems {
     return openings.stream()
         .filter(shape -> shape.place().opening().name().equals(opening))
         .findFirst()
-        .map(
-            shape -> {
-              boolean lockIsLeft =
-                  shape.place().opening().hinge().find().filter(Hinge.RIGHT::equals).isPresent();
-              String first = shape.place().opening().place().room();
-              double side = place.room().filter(first::equals).isPresent() ? 1 : -1;
-              return (lockIsLeft ? shape.left() : shape.right())
-                  .along(shape.alongWall(), (lockIsLeft ? -1 : 1) * radius * 0.9)
-                  .along(shape.inward(), side * (shape.thickness() / 2 + radius + 2));
-            });
+        .map(shape -> {
+          boolean lockIsLeft =
+              shape.place().opening().hinge().find().filter(Hinge.RIGHT::equals).isPresent();
+          String first = shape.place().opening().place().room();
+          double side = place.room().filter(first::equals).isPresent() ? 1 : -1;
+          return (lockIsLeft ? shape.left() : shape.right())
+              .along(shape.alongWall(), (lockIsLeft ? -1 : 1) * radius * 0.9)
+              .along(shape.inward(), side * (shape.thickness() / 2 + radius + 2));
+        });
   }
 
   private Optional<RoomGeometry> inRoom(Fact<String> room) {
@@ -150,8 +146,7 @@ final class FloorItems {
     }
   }
 
-  private void addStairEnd(
-      List<Wish> wishes, Stair stair, String end, String otherEnd, int here) {
+  private void addStairEnd(List<Wish> wishes, Stair stair, String end, String otherEnd, int here) {
     Optional<RoomGeometry> room = floor.findRoom(end);
     if (room.isEmpty()) {
       return;
@@ -161,7 +156,12 @@ final class FloorItems {
     wishes.add(
         new Wish(
             new Item(
-                "stair", stair.name(), Symbol.STAIR, Optional.empty(), List.of(), true,
+                "stair",
+                stair.name(),
+                Symbol.STAIR,
+                Optional.empty(),
+                List.of(),
+                true,
                 way + otherEnd),
             room,
             Optional.empty()));

@@ -84,7 +84,9 @@ record FloorLayout(
 
   /** Numbers of a device's zones as its chip shows them. */
   static String numbers(List<Zone> zones) {
-    return zones.stream().map(zone -> Integer.toString(zone.number())).collect(Collectors.joining(", "));
+    return zones.stream()
+        .map(zone -> Integer.toString(zone.number()))
+        .collect(Collectors.joining(", "));
   }
 
   private static final class Maker {
@@ -114,8 +116,7 @@ record FloorLayout(
       legendBeside =
           options.widthPixels() >= LEGEND_BESIDE_FROM
               && scale(true, false) * WORTH_IT > scale(false, false);
-      boolean turned =
-          options.isNarrow() && scale(false, true) > scale(false, false) * WORTH_IT;
+      boolean turned = options.isNarrow() && scale(false, true) > scale(false, false) * WORTH_IT;
       frame = frame(turned);
       radius = Math.clamp(frame.scale() * 0.24, 6.5, 9);
       chipSize = options.isNarrow() ? 9 : radius < 8.5 ? 10 : 11;
@@ -142,8 +143,8 @@ record FloorLayout(
       placeFurnitureNames(furniture);
       placeRoomNames(area, furniture);
       noteWhatIsMissing();
-      return new FloorLayout(frame, area, openings, symbols, chips, words, letters, notes, legendBeside,
-          chipSize);
+      return new FloorLayout(
+          frame, area, openings, symbols, chips, words, letters, notes, legendBeside, chipSize);
     }
 
     /** The corners of the rooms' extent that lie south-west and north-east. */
@@ -168,7 +169,9 @@ record FloorLayout(
       double eastward = most.xMetres() - least.xMetres();
       double northward = most.yMetres() - least.yMetres();
       double room =
-          options.widthPixels() - 2 * MARGIN_PIXELS - 2 * edge
+          options.widthPixels()
+              - 2 * MARGIN_PIXELS
+              - 2 * edge
               - (beside ? LEGEND_PIXELS + MARGIN_PIXELS : 0);
       double tallest = (options.isNarrow() ? TALLEST_NARROW_PIXELS : TALLEST_PIXELS) - 2 * edge;
       double across = turned ? northward : eastward;
@@ -213,8 +216,7 @@ record FloorLayout(
       return new Box(left, top, right + edge - left, bottom + edge - top);
     }
 
-    private void addObstacles(
-        List<OpeningShape> openings, List<Furniture> furniture) {
+    private void addObstacles(List<OpeningShape> openings, List<Furniture> furniture) {
       for (WallSegment wall : floor.walls()) {
         double thickness = WallLook.of(wall).pixels(frame.scale()) + 1;
         obstacles.line(frame.at(wall.start()), frame.at(wall.end()), thickness, WALL_PRICE);
@@ -236,8 +238,7 @@ record FloorLayout(
       }
     }
 
-    private List<PlacedSymbol> placeSymbols(
-        Box area, List<OpeningShape> openings) {
+    private List<PlacedSymbol> placeSymbols(Box area, List<OpeningShape> openings) {
       List<PlacedSymbol> symbols = new ArrayList<>();
       List<String> left = new ArrayList<>();
       SymbolPlacer placer = new SymbolPlacer(obstacles, frame, area, radius);
@@ -249,8 +250,7 @@ record FloorLayout(
       return symbols;
     }
 
-    private void placeChips(
-        Box area, List<PlacedSymbol> symbols, List<OpeningShape> openings) {
+    private void placeChips(Box area, List<PlacedSymbol> symbols, List<OpeningShape> openings) {
       ChipPlacer placer = new ChipPlacer(obstacles, frame, floor, area, chipSize);
       List<String> left = new ArrayList<>();
       for (PlacedSymbol symbol : symbols) {
@@ -288,7 +288,8 @@ record FloorLayout(
         boolean isDevice = symbol.item().kind().equals("device");
         boolean named = isDevice && involved.devices().contains(symbol.item().name());
         boolean byZone =
-            symbol.item().zones().stream().anyMatch(zone -> involved.zones().contains(zone.number()));
+            symbol.item().zones().stream()
+                .anyMatch(zone -> involved.zones().contains(zone.number()));
         if (named || byZone) {
           placeFlag(placer, mark, symbol.item().name(), symbol.box());
         }
@@ -296,7 +297,8 @@ record FloorLayout(
       for (OpeningShape opening : openings) {
         String name = opening.place().opening().name();
         if (involved.openings().contains(name)) {
-          placeFlag(placer, mark, name, Box.around(opening.middle().x(), opening.middle().y(), 8, 8));
+          placeFlag(
+              placer, mark, name, Box.around(opening.middle().x(), opening.middle().y(), 8, 8));
         }
       }
       for (RoomGeometry room : floor.rooms()) {
@@ -350,9 +352,7 @@ record FloorLayout(
           obstacles.take(box);
           words.add(
               new Words(
-                  box,
-                  List.of(new Words.Line(each.name(), size, false, Ink.QUIET)),
-                  upright));
+                  box, List.of(new Words.Line(each.name(), size, false, Ink.QUIET)), upright));
         }
       }
     }
@@ -396,10 +396,9 @@ record FloorLayout(
 
     private boolean isPlaced(Zone zone) {
       return zone.devices().stream()
-          .anyMatch(
-              device ->
-                  device instanceof ZoneDevice.Fitted fitted
-                      && building.findDevice(fitted.device().name()).isPresent());
+          .anyMatch(device ->
+              device instanceof ZoneDevice.Fitted fitted
+                  && building.findDevice(fitted.device().name()).isPresent());
     }
 
     private void note(String about, List<String> names) {
@@ -414,9 +413,7 @@ record FloorLayout(
 
   /** Furniture that stands on the floor; the rest is noted. */
   List<Furniture> furniture(FloorGeometry floor) {
-    return floor.floor().furniture().stream()
-        .filter(each -> isOn(frame, area, each))
-        .toList();
+    return floor.floor().furniture().stream().filter(each -> isOn(frame, area, each)).toList();
   }
 
   private static boolean isOn(Frame frame, Box area, Furniture furniture) {

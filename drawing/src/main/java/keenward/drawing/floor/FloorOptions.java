@@ -8,10 +8,11 @@ import keenward.drawing.svg.Palette;
 /**
  * How a floor is drawn.
  *
- * @param widthPixels the most width it may take; from 860 on the legend may stand beside the plan, and below 560 a long
- *     floor may be turned so that north points to the right
+ * @param widthPixels the most width it may take; from 860 on the legend may stand beside the plan,
+ *     and below 560 a long floor may be turned so that north points to the right
  * @param palette where colours come from
- * @param idPrefix what every element id starts with; set it apart where a page holds several drawings of one floor
+ * @param idPrefix what every element id starts with; set it apart where a page holds several
+ *     drawings of one floor
  * @param faces font family; the widths of words are planned for faces no wider than DejaVu Sans
  * @param litZones numbers of zones to light
  * @param litOpenings names of openings to light
@@ -39,8 +40,7 @@ public record FloorOptions(
 
   /** For a page on a desk: 960 px, colours of the page. */
   public static FloorOptions desk() {
-    return new FloorOptions(
-        960, Palette.PAGE, "", Lettering.FACES, Set.of(), Set.of(), List.of());
+    return new FloorOptions(960, Palette.PAGE, "", Lettering.FACES, Set.of(), Set.of(), List.of());
   }
 
   /** For a page on a phone: 360 px, colours of the page. */

@@ -62,14 +62,22 @@ final class FloorPainter {
     String describedId = ids.of("described", floor.name());
     svg.open(
         "svg",
-        "xmlns", "http://www.w3.org/2000/svg",
-        "class", "floor-drawing",
-        "role", "img",
-        "aria-labelledby", titleId + " " + describedId,
-        "viewBox", "0 0 " + Svg.number(width) + " " + Svg.number(height),
-        "width", width,
-        "height", height,
-        "font-family", options.faces());
+        "xmlns",
+        "http://www.w3.org/2000/svg",
+        "class",
+        "floor-drawing",
+        "role",
+        "img",
+        "aria-labelledby",
+        titleId + " " + describedId,
+        "viewBox",
+        "0 0 " + Svg.number(width) + " " + Svg.number(height),
+        "width",
+        width,
+        "height",
+        height,
+        "font-family",
+        options.faces());
     svg.text("title", floor.name() + ", " + plan.site().name(), "id", titleId);
     svg.text("desc", description(), "id", describedId);
     svg.element("rect", "width", width, "height", height, "fill", palette.of(Ink.PAPER));
@@ -97,18 +105,29 @@ final class FloorPainter {
             .sorted((one, other) -> Integer.compare(one.number(), other.number()))
             .map(zone -> zone.number() + " " + zone.name())
             .collect(Collectors.joining(", "));
-    return "Plan of the floor. Rooms: " + rooms + "." + (zones.isEmpty() ? "" : " Zones: " + zones + ".");
+    return "Plan of the floor. Rooms: "
+        + rooms
+        + "."
+        + (zones.isEmpty() ? "" : " Zones: " + zones + ".");
   }
 
   private void header(double width) {
     boolean narrow = options.isNarrow();
     double left = FloorLayout.MARGIN_PIXELS;
-    double right = layout.legendBeside() ? layout.area().right() : width - FloorLayout.MARGIN_PIXELS;
+    double right =
+        layout.legendBeside() ? layout.area().right() : width - FloorLayout.MARGIN_PIXELS;
     double room = right - left - 52;
     double big = narrow ? 16 : 20;
     double small = narrow ? 11 : 12;
     text(Lettering.fit(floor.name(), big, true, room), left, 28, big, true, Ink.TEXT, "start");
-    text(Lettering.fit(plan.site().name(), small, false, room), left, 47, small, false, Ink.QUIET, "start");
+    text(
+        Lettering.fit(plan.site().name(), small, false, room),
+        left,
+        47,
+        small,
+        false,
+        Ink.QUIET,
+        "start");
     north(new Spot(right - (layout.frame().turned() ? 26 : 12), 34));
   }
 
@@ -116,23 +135,42 @@ final class FloorPainter {
     boolean turned = layout.frame().turned();
     svg.open(
         "g",
-        "class", "north",
+        "class",
+        "north",
         "transform",
-        "rotate(" + Svg.number(layout.frame().northDegrees()) + " " + Svg.number(centre.x()) + " "
-            + Svg.number(centre.y()) + ")");
+        "rotate("
+            + Svg.number(layout.frame().northDegrees())
+            + " "
+            + Svg.number(centre.x())
+            + " "
+            + Svg.number(centre.y())
+            + ")");
     svg.element(
         "path",
         "d",
-        "M" + centre.plus(0, -12) + "L" + centre.plus(6, 12) + "L" + centre.plus(0, 8) + "L"
-            + centre.plus(-6, 12) + "Z",
-        "fill", palette.of(Ink.PAPER),
-        "stroke", palette.of(Ink.TEXT),
-        "stroke-width", 1.1,
-        "stroke-linejoin", "round");
+        "M"
+            + centre.plus(0, -12)
+            + "L"
+            + centre.plus(6, 12)
+            + "L"
+            + centre.plus(0, 8)
+            + "L"
+            + centre.plus(-6, 12)
+            + "Z",
+        "fill",
+        palette.of(Ink.PAPER),
+        "stroke",
+        palette.of(Ink.TEXT),
+        "stroke-width",
+        1.1,
+        "stroke-linejoin",
+        "round");
     svg.element(
         "path",
-        "d", "M" + centre.plus(0, -12) + "L" + centre.plus(6, 12) + "L" + centre.plus(0, 8) + "Z",
-        "fill", palette.of(Ink.TEXT));
+        "d",
+        "M" + centre.plus(0, -12) + "L" + centre.plus(6, 12) + "L" + centre.plus(0, 8) + "Z",
+        "fill",
+        palette.of(Ink.TEXT));
     svg.close();
     Spot letter = turned ? centre.plus(19, 10 * BASELINE) : centre.plus(0, -15);
     text("N", letter.x(), letter.y(), 10, true, Ink.TEXT, "middle");
@@ -144,7 +182,11 @@ final class FloorPainter {
       svg.open("g", "id", ids.of("room", room.name()), "class", "room", "data-room", room.name());
       svg.text("title", room.name() + use.map(each -> " (" + each.word() + ")").orElse(""));
       svg.element(
-          "path", "d", path(layout.frame().at(room.outline())), "fill", palette.of(RoomTint.of(use.orElse(null))));
+          "path",
+          "d",
+          path(layout.frame().at(room.outline())),
+          "fill",
+          palette.of(RoomTint.of(use.orElse(null))));
       svg.close();
     }
   }
@@ -155,11 +197,16 @@ final class FloorPainter {
       svg.text("title", each.name());
       svg.element(
           "path",
-          "d", path(layout.frame().at(each.outline())),
-          "fill", palette.of(Ink.FURNITURE),
-          "stroke", palette.of(Ink.FURNITURE_EDGE),
-          "stroke-width", 0.9,
-          "stroke-linejoin", "round");
+          "d",
+          path(layout.frame().at(each.outline())),
+          "fill",
+          palette.of(Ink.FURNITURE),
+          "stroke",
+          palette.of(Ink.FURNITURE_EDGE),
+          "stroke-width",
+          0.9,
+          "stroke-linejoin",
+          "round");
       svg.close();
     }
   }
@@ -170,7 +217,9 @@ final class FloorPainter {
 
   private void openingsUnderLight() {
     OpeningPainter painter = new OpeningPainter(svg, palette);
-    layout.openings().stream().filter(shape -> Legend.isLit(shape, options)).forEach(painter::light);
+    layout.openings().stream()
+        .filter(shape -> Legend.isLit(shape, options))
+        .forEach(painter::light);
   }
 
   private void openings() {
@@ -179,9 +228,12 @@ final class FloorPainter {
       String name = shape.place().opening().name();
       svg.open(
           "g",
-          "id", ids.of("opening", name),
-          "class", Legend.isLit(shape, options) ? "opening lit" : "opening",
-          "data-opening", name);
+          "id",
+          ids.of("opening", name),
+          "class",
+          Legend.isLit(shape, options) ? "opening lit" : "opening",
+          "data-opening",
+          name);
       svg.text("title", name + " (" + shape.place().opening().kind().word() + ")");
       painter.paint(shape);
       svg.close();
@@ -192,36 +244,49 @@ final class FloorPainter {
     for (PlacedSymbol symbol : layout.symbols()) {
       PlacedSymbol.Item item = symbol.item();
       boolean lit = Legend.isLit(symbol, options);
-      String zones = item.zones().stream().map(zone -> Integer.toString(zone.number())).collect(Collectors.joining(" "));
+      String zones =
+          item.zones().stream()
+              .map(zone -> Integer.toString(zone.number()))
+              .collect(Collectors.joining(" "));
       svg.open(
           "g",
-          "id", ids.of(item.kind(), item.name()),
+          "id",
+          ids.of(item.kind(), item.name()),
           "class",
-          item.kind() + " " + item.symbol().ink().name().toLowerCase(Locale.ROOT) + (lit ? " lit" : ""),
-          "data-" + item.kind(), item.name(),
-          "data-zone", zones);
+          item.kind()
+              + " "
+              + item.symbol().ink().name().toLowerCase(Locale.ROOT)
+              + (lit ? " lit" : ""),
+          "data-" + item.kind(),
+          item.name(),
+          "data-zone",
+          zones);
       svg.text("title", title(item));
       symbol.trueSpot().ifPresent(spot -> tether(symbol.centre(), spot));
       if (lit) {
         svg.element(
             "circle",
-            "cx", symbol.centre().x(),
-            "cy", symbol.centre().y(),
-            "r", symbol.radius() * 1.75,
-            "fill", palette.of(Ink.HIGHLIGHT),
-            "stroke", palette.of(Ink.TEXT),
-            "stroke-width", 0.8,
-            "stroke-dasharray", "3 2");
+            "cx",
+            symbol.centre().x(),
+            "cy",
+            symbol.centre().y(),
+            "r",
+            symbol.radius() * 1.75,
+            "fill",
+            palette.of(Ink.HIGHLIGHT),
+            "stroke",
+            palette.of(Ink.TEXT),
+            "stroke-width",
+            0.8,
+            "stroke-dasharray",
+            "3 2");
       }
       layout.chips().stream()
-          .filter(chip -> chip.severity().isEmpty() && isDevice(item) && chip.owner().equals(item.name()))
+          .filter(chip ->
+              chip.severity().isEmpty() && isDevice(item) && chip.owner().equals(item.name()))
           .forEach(this::chip);
       symbols.paint(
-          item.symbol(),
-          symbol.centre(),
-          symbol.radius(),
-          bearing(item),
-          !item.placeKnown());
+          item.symbol(), symbol.centre(), symbol.radius(), bearing(item), !item.placeKnown());
       svg.close();
     }
   }
@@ -255,10 +320,14 @@ final class FloorPainter {
   private void leader(Spot from, Spot to) {
     svg.element(
         "path",
-        "d", "M" + from + "L" + to,
-        "stroke", palette.of(Ink.QUIET),
-        "stroke-width", 0.8,
-        "fill", "none");
+        "d",
+        "M" + from + "L" + to,
+        "stroke",
+        palette.of(Ink.QUIET),
+        "stroke-width",
+        0.8,
+        "fill",
+        "none");
   }
 
   private void chip(Chip chip) {
@@ -266,16 +335,28 @@ final class FloorPainter {
     chip.leader().ifPresent(to -> leader(new Spot(chip.box().centreX(), chip.box().centreY()), to));
     svg.element(
         "rect",
-        "x", chip.box().x(),
-        "y", chip.box().y(),
-        "width", chip.box().width(),
-        "height", chip.box().height(),
-        "rx", 3.0,
-        "fill", palette.of(Ink.PAPER),
-        "fill-opacity", 0.86);
+        "x",
+        chip.box().x(),
+        "y",
+        chip.box().y(),
+        "width",
+        chip.box().width(),
+        "height",
+        chip.box().height(),
+        "rx",
+        3.0,
+        "fill",
+        palette.of(Ink.PAPER),
+        "fill-opacity",
+        0.86);
     text(
-        chip.text(), chip.box().centreX(), chip.box().centreY() + size * BASELINE, size, true,
-        Ink.TEXT, "middle");
+        chip.text(),
+        chip.box().centreX(),
+        chip.box().centreY() + size * BASELINE,
+        size,
+        true,
+        Ink.TEXT,
+        "middle");
   }
 
   private void marks() {
@@ -290,7 +371,8 @@ final class FloorPainter {
     svg.open("g", "class", "mark " + severity.word(), "data-mark", chip.text());
     svg.text("title", "Finding " + chip.text() + " (" + severity.word() + "): " + chip.owner());
     chip.leader().ifPresent(to -> leader(new Spot(chip.box().centreX(), chip.box().centreY()), to));
-    flagShape(chip.box().x(), chip.box().centreY(), chip.box().width(), chip.box().height(), severity);
+    flagShape(
+        chip.box().x(), chip.box().centreY(), chip.box().width(), chip.box().height(), severity);
     double size = layout.chipSize();
     text(
         chip.text(),
@@ -309,14 +391,27 @@ final class FloorPainter {
     svg.element(
         "path",
         "d",
-        "M" + new Spot(x, y - half) + "L" + new Spot(x + width - half * 0.8, y - half) + "L"
-            + new Spot(x + width, y) + "L" + new Spot(x + width - half * 0.8, y + half) + "L"
-            + new Spot(x, y + half) + "Z",
-        "fill", palette.of(severity == Severity.ERROR ? ink : Ink.PAPER),
-        "stroke", palette.of(ink),
-        "stroke-width", 1.3,
-        "stroke-linejoin", "round",
-        "stroke-dasharray", severity == Severity.ADVICE ? "2.5 2" : "none");
+        "M"
+            + new Spot(x, y - half)
+            + "L"
+            + new Spot(x + width - half * 0.8, y - half)
+            + "L"
+            + new Spot(x + width, y)
+            + "L"
+            + new Spot(x + width - half * 0.8, y + half)
+            + "L"
+            + new Spot(x, y + half)
+            + "Z",
+        "fill",
+        palette.of(severity == Severity.ERROR ? ink : Ink.PAPER),
+        "stroke",
+        palette.of(ink),
+        "stroke-width",
+        1.3,
+        "stroke-linejoin",
+        "round",
+        "stroke-dasharray",
+        severity == Severity.ADVICE ? "2.5 2" : "none");
   }
 
   private static Ink ink(Severity severity) {
@@ -330,7 +425,8 @@ final class FloorPainter {
   private void words(Words words) {
     double x = words.box().centreX();
     double y = words.box().centreY();
-    double total = words.lines().stream().mapToDouble(line -> line.size() * Words.LINE_HEIGHT).sum();
+    double total =
+        words.lines().stream().mapToDouble(line -> line.size() * Words.LINE_HEIGHT).sum();
     double top = -total / 2;
     for (Words.Line line : words.lines()) {
       double height = line.size() * Words.LINE_HEIGHT;
@@ -339,11 +435,16 @@ final class FloorPainter {
         svg.text(
             "text",
             line.text(),
-            "transform", "translate(" + Svg.number(x + baseline) + " " + Svg.number(y) + ") rotate(-90)",
-            "font-size", line.size(),
-            "font-weight", line.bold() ? "bold" : "normal",
-            "text-anchor", "middle",
-            "fill", palette.of(line.ink()));
+            "transform",
+            "translate(" + Svg.number(x + baseline) + " " + Svg.number(y) + ") rotate(-90)",
+            "font-size",
+            line.size(),
+            "font-weight",
+            line.bold() ? "bold" : "normal",
+            "text-anchor",
+            "middle",
+            "fill",
+            palette.of(line.ink()));
       } else {
         text(line.text(), x, y + baseline, line.size(), line.bold(), line.ink(), "middle");
       }
@@ -368,24 +469,44 @@ final class FloorPainter {
     for (int i = 0; i < 2; i++) {
       svg.element(
           "rect",
-          "x", x + i * half,
-          "y", y - 2.5,
-          "width", half,
-          "height", 5.0,
-          "fill", palette.of(i == 0 ? Ink.TEXT : Ink.PAPER),
-          "stroke", palette.of(Ink.TEXT),
-          "stroke-width", 1);
+          "x",
+          x + i * half,
+          "y",
+          y - 2.5,
+          "width",
+          half,
+          "height",
+          5.0,
+          "fill",
+          palette.of(i == 0 ? Ink.TEXT : Ink.PAPER),
+          "stroke",
+          palette.of(Ink.TEXT),
+          "stroke-width",
+          1);
     }
     text("0", x, y + 15, 10, false, Ink.QUIET, "middle");
     text(
-        Svg.number(length) + (feet ? " ft" : " m"), x + 2 * half, y + 15, 10, false, Ink.QUIET, "middle");
+        Svg.number(length) + (feet ? " ft" : " m"),
+        x + 2 * half,
+        y + 15,
+        10,
+        false,
+        Ink.QUIET,
+        "middle");
     svg.close();
   }
 
   private void legend() {
     double size = Legend.textSize(options);
     svg.open("g", "class", "legend");
-    text("Legend", legend.heading().x(), legend.heading().y() + 4, size + 1, true, Ink.TEXT, "start");
+    text(
+        "Legend",
+        legend.heading().x(),
+        legend.heading().y() + 4,
+        size + 1,
+        true,
+        Ink.TEXT,
+        "start");
     for (Legend.Placed placed : legend.entries()) {
       icon(placed);
       double y = placed.words().y() + size * BASELINE;
@@ -395,7 +516,14 @@ final class FloorPainter {
       }
     }
     for (Legend.Note note : legend.notes()) {
-      text(note.text(), note.at().x(), note.at().y() + size * BASELINE, size, false, Ink.QUIET, "start");
+      text(
+          note.text(),
+          note.at().x(),
+          note.at().y() + size * BASELINE,
+          size,
+          false,
+          Ink.QUIET,
+          "start");
     }
     svg.close();
   }
@@ -409,17 +537,25 @@ final class FloorPainter {
       case Legend.Entry.ZoneNumber() ->
           text("12", at.x(), at.y() + 10.5 * BASELINE, 10.5, true, Ink.TEXT, "middle");
       case Legend.Entry.PlaceNotStated() -> symbols.paint(Symbol.CONTACT, at, 7, 0, true);
-      case Legend.Entry.OfMark(Severity severity) -> flagShape(at.x() - 10, at.y(), 20, 12, severity);
+      case Legend.Entry.OfMark(Severity severity) ->
+          flagShape(at.x() - 10, at.y(), 20, 12, severity);
       case Legend.Entry.Lit() ->
           svg.element(
               "circle",
-              "cx", at.x(),
-              "cy", at.y(),
-              "r", 8.0,
-              "fill", palette.of(Ink.HIGHLIGHT),
-              "stroke", palette.of(Ink.TEXT),
-              "stroke-width", 0.8,
-              "stroke-dasharray", "3 2");
+              "cx",
+              at.x(),
+              "cy",
+              at.y(),
+              "r",
+              8.0,
+              "fill",
+              palette.of(Ink.HIGHLIGHT),
+              "stroke",
+              palette.of(Ink.TEXT),
+              "stroke-width",
+              0.8,
+              "stroke-dasharray",
+              "3 2");
       case Legend.Entry.Letter(String letter, String ignored) ->
           text(letter, at.x(), at.y() + 11 * BASELINE, 11, true, Ink.TEXT, "middle");
     }
@@ -430,11 +566,17 @@ final class FloorPainter {
     svg.text(
         "text",
         text,
-        "x", x,
-        "y", y,
-        "font-size", size,
-        "font-weight", bold ? "bold" : "normal",
-        "text-anchor", anchor,
-        "fill", palette.of(ink));
+        "x",
+        x,
+        "y",
+        y,
+        "font-size",
+        size,
+        "font-weight",
+        bold ? "bold" : "normal",
+        "text-anchor",
+        anchor,
+        "fill",
+        palette.of(ink));
   }
 }

@@ -4,8 +4,8 @@ import java.util.List;
 import keenward.core.plan.Point;
 
 /**
- * Brings metres on the floor to pixels of the drawing: north up, or turned a quarter to the right, so that north points to
- * the right, which suits a long floor on a narrow page.
+ * Brings metres on the floor to pixels of the drawing: north up, or turned a quarter to the right,
+ * so that north points to the right, which suits a long floor on a narrow page.
  *
  * @param left pixels at the left edge of the rooms
  * @param top pixels at their top edge

@@ -121,11 +121,10 @@ record Legend(Spot heading, List<Placed> entries, List<Note> notes, double botto
   static Legend of(FloorLayout layout, FloorGeometry floor, FloorOptions options) {
     double size = textSize(options);
     boolean beside = layout.legendBeside();
-    double left = beside ? layout.area().right() + FloorLayout.MARGIN_PIXELS : FloorLayout.MARGIN_PIXELS;
+    double left =
+        beside ? layout.area().right() + FloorLayout.MARGIN_PIXELS : FloorLayout.MARGIN_PIXELS;
     double width =
-        beside
-            ? FloorLayout.LEGEND_PIXELS
-            : options.widthPixels() - 2 * FloorLayout.MARGIN_PIXELS;
+        beside ? FloorLayout.LEGEND_PIXELS : options.widthPixels() - 2 * FloorLayout.MARGIN_PIXELS;
     double top = beside ? layout.area().y() + 8 : layout.area().bottom() + 46;
     int columns = beside ? 1 : Math.max(1, (int) (width / LEAST_COLUMN_PIXELS));
     double column = width / columns;
@@ -201,7 +200,8 @@ record Legend(Spot heading, List<Placed> entries, List<Note> notes, double botto
   }
 
   static boolean isLit(PlacedSymbol symbol, FloorOptions options) {
-    return symbol.item().zones().stream().anyMatch(zone -> options.litZones().contains(zone.number()));
+    return symbol.item().zones().stream()
+        .anyMatch(zone -> options.litZones().contains(zone.number()));
   }
 
   static boolean isLit(OpeningShape shape, FloorOptions options) {

@@ -9,7 +9,10 @@ import java.util.Set;
 import java.util.function.BiConsumer;
 import keenward.drawing.svg.Box;
 
-/** What is in the way of symbols and words: boxes that are taken, and lines better left clear, at a price each. */
+/**
+ * What is in the way of symbols and words: boxes that are taken, and lines better left clear, at a
+ * price each.
+ */
 final class Obstacles {
 
   private static final double CELL = 48;
@@ -110,8 +113,7 @@ final class Obstacles {
   private static void cells(Box box, BiConsumer<Cell, Box> action) {
     for (long column = (long) Math.floor(box.x() / CELL); column * CELL <= box.right(); column++) {
       for (long row = (long) Math.floor(box.y() / CELL); row * CELL <= box.bottom(); row++) {
-        action.accept(
-            new Cell(column, row), new Box(column * CELL, row * CELL, CELL, CELL));
+        action.accept(new Cell(column, row), new Box(column * CELL, row * CELL, CELL, CELL));
       }
     }
   }

@@ -46,8 +46,18 @@ final class OpeningPainter {
       case ROLLER_SHUTTER -> shutter(shape, half);
       case HATCH -> {
         pane(shape, half, Ink.PAPER);
-        line(offset(shape, shape.left(), half), offset(shape, shape.right(), -half), Ink.WALL, 0.9, "");
-        line(offset(shape, shape.left(), -half), offset(shape, shape.right(), half), Ink.WALL, 0.9, "");
+        line(
+            offset(shape, shape.left(), half),
+            offset(shape, shape.right(), -half),
+            Ink.WALL,
+            0.9,
+            "");
+        line(
+            offset(shape, shape.left(), -half),
+            offset(shape, shape.right(), half),
+            Ink.WALL,
+            0.9,
+            "");
       }
     }
   }
@@ -56,11 +66,16 @@ final class OpeningPainter {
   void light(OpeningShape shape) {
     svg.element(
         "path",
-        "d", band(shape, shape.thickness() / 2 + 5),
-        "fill", palette.of(Ink.HIGHLIGHT),
-        "stroke", palette.of(Ink.TEXT),
-        "stroke-width", 0.8,
-        "stroke-dasharray", "3 2");
+        "d",
+        band(shape, shape.thickness() / 2 + 5),
+        "fill",
+        palette.of(Ink.HIGHLIGHT),
+        "stroke",
+        palette.of(Ink.TEXT),
+        "stroke-width",
+        0.8,
+        "stroke-dasharray",
+        "3 2");
   }
 
   private static Spot offset(OpeningShape shape, Spot spot, double inward) {
@@ -68,8 +83,15 @@ final class OpeningPainter {
   }
 
   private static String band(OpeningShape shape, double half) {
-    return "M" + offset(shape, shape.left(), half) + "L" + offset(shape, shape.right(), half)
-        + "L" + offset(shape, shape.right(), -half) + "L" + offset(shape, shape.left(), -half) + "Z";
+    return "M"
+        + offset(shape, shape.left(), half)
+        + "L"
+        + offset(shape, shape.right(), half)
+        + "L"
+        + offset(shape, shape.right(), -half)
+        + "L"
+        + offset(shape, shape.left(), -half)
+        + "Z";
   }
 
   private void jambs(OpeningShape shape, double half) {
@@ -79,16 +101,25 @@ final class OpeningPainter {
 
   private void faces(OpeningShape shape, double half, Ink ink, double width, String dashes) {
     line(offset(shape, shape.left(), half), offset(shape, shape.right(), half), ink, width, dashes);
-    line(offset(shape, shape.left(), -half), offset(shape, shape.right(), -half), ink, width, dashes);
+    line(
+        offset(shape, shape.left(), -half),
+        offset(shape, shape.right(), -half),
+        ink,
+        width,
+        dashes);
   }
 
   private void pane(OpeningShape shape, double half, Ink fill) {
     svg.element(
         "path",
-        "d", band(shape, half - 0.3),
-        "fill", palette.of(fill),
-        "stroke", palette.of(Ink.WALL),
-        "stroke-width", 0.9);
+        "d",
+        band(shape, half - 0.3),
+        "fill",
+        palette.of(fill),
+        "stroke",
+        palette.of(Ink.WALL),
+        "stroke-width",
+        0.9);
   }
 
   private void shutLeaf(OpeningShape shape) {
@@ -101,11 +132,22 @@ final class OpeningPainter {
     svg.element(
         "path",
         "d",
-        "M" + leaf.open() + "A" + radius + "," + radius + " 0 0 "
-            + (leaf.shutsClockwise() ? 1 : 0) + " " + leaf.shut(),
-        "fill", "none",
-        "stroke", palette.of(Ink.SWING),
-        "stroke-width", 0.8);
+        "M"
+            + leaf.open()
+            + "A"
+            + radius
+            + ","
+            + radius
+            + " 0 0 "
+            + (leaf.shutsClockwise() ? 1 : 0)
+            + " "
+            + leaf.shut(),
+        "fill",
+        "none",
+        "stroke",
+        palette.of(Ink.SWING),
+        "stroke-width",
+        0.8);
   }
 
   private void slidingLeaves(OpeningShape shape) {
@@ -130,25 +172,42 @@ final class OpeningPainter {
     }
     pane(shape, half, Ink.PAPER);
     svg.element(
-        "path", "d", slats.toString(), "stroke", palette.of(Ink.WALL), "stroke-width", 0.8, "fill", "none");
+        "path",
+        "d",
+        slats.toString(),
+        "stroke",
+        palette.of(Ink.WALL),
+        "stroke-width",
+        0.8,
+        "fill",
+        "none");
   }
 
   private void line(Spot from, Spot to, Ink ink, double width, String dashes) {
     if (dashes.isEmpty()) {
       svg.element(
           "path",
-          "d", "M" + from + "L" + to,
-          "stroke", palette.of(ink),
-          "stroke-width", width,
-          "fill", "none");
+          "d",
+          "M" + from + "L" + to,
+          "stroke",
+          palette.of(ink),
+          "stroke-width",
+          width,
+          "fill",
+          "none");
     } else {
       svg.element(
           "path",
-          "d", "M" + from + "L" + to,
-          "stroke", palette.of(ink),
-          "stroke-width", width,
-          "stroke-dasharray", dashes,
-          "fill", "none");
+          "d",
+          "M" + from + "L" + to,
+          "stroke",
+          palette.of(ink),
+          "stroke-width",
+          width,
+          "stroke-dasharray",
+          dashes,
+          "fill",
+          "none");
     }
   }
 }

@@ -14,8 +14,7 @@ import keenward.drawing.svg.Box;
  * @param radius its radius
  * @param trueSpot where the thing really is, when the symbol had to stand well clear of it
  */
-record PlacedSymbol(
-    Item item, Spot centre, Box box, double radius, Optional<Spot> trueSpot) {
+record PlacedSymbol(Item item, Spot centre, Box box, double radius, Optional<Spot> trueSpot) {
 
   /**
    * A thing to be drawn.

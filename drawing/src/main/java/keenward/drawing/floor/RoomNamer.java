@@ -14,8 +14,8 @@ import keenward.drawing.svg.Lettering;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Writes a room's name inside its walls: large with its area where there is room, else smaller, broken into lines, or
- * turned upright; where nothing fits, a letter that the legend explains.
+ * Writes a room's name inside its walls: large with its area where there is room, else smaller,
+ * broken into lines, or turned upright; where nothing fits, a letter that the legend explains.
  */
 final class RoomNamer {
 
@@ -39,8 +39,7 @@ final class RoomNamer {
               .mapToDouble(line -> Lettering.width(line.text(), line.size(), line.bold()))
               .max()
               .orElse(0);
-      double across =
-          lines.stream().mapToDouble(line -> line.size() * Words.LINE_HEIGHT).sum();
+      double across = lines.stream().mapToDouble(line -> line.size() * Words.LINE_HEIGHT).sum();
       return upright ? across : along;
     }
 
@@ -58,7 +57,9 @@ final class RoomNamer {
     this.size = size;
   }
 
-  /** The name in its place, which is then taken; empty when there is no room even for the letter. */
+  /**
+   * The name in its place, which is then taken; empty when there is no room even for the letter.
+   */
   Optional<Words> place(RoomGeometry room, DrawingUnit unit, String letter) {
     List<Spot> outline = frame.at(room.outline());
     List<Spot> spots = spots(room, outline);
@@ -106,7 +107,9 @@ final class RoomNamer {
     for (double part : new double[] {1, 0.86, 0.74}) {
       List<Words.Line> whole = lines(List.of(room.name()), size * part);
       List<Words.Line> wrapped =
-          lines(Lettering.wrap(room.name(), size * part, true, narrowest(room.name(), size * part)), size * part);
+          lines(
+              Lettering.wrap(room.name(), size * part, true, narrowest(room.name(), size * part)),
+              size * part);
       if (part == 1) {
         styles.add(new Style(with(whole, areaLine), false));
         if (wrapped.size() > 1) {
@@ -161,8 +164,7 @@ final class RoomNamer {
     double right = outline.stream().mapToDouble(Spot::x).max().orElseThrow();
     double top = outline.stream().mapToDouble(Spot::y).min().orElseThrow();
     double bottom = outline.stream().mapToDouble(Spot::y).max().orElseThrow();
-    double grid =
-        Math.max(GRID_PIXELS, Math.sqrt((right - left) * (bottom - top) / MOST_SPOTS));
+    double grid = Math.max(GRID_PIXELS, Math.sqrt((right - left) * (bottom - top) / MOST_SPOTS));
     List<Spot> spots = new ArrayList<>(List.of(centre));
     for (double x = left + grid; x < right; x += grid) {
       for (double y = top + grid; y < bottom; y += grid) {

@@ -19,8 +19,8 @@ import keenward.drawing.svg.Palette;
 import keenward.drawing.svg.Svg;
 
 /**
- * A picture of a site that has no drawing: a box for each room with its zones, or for each partition where zones have no
- * room. Says which line would bring a real drawing.
+ * A picture of a site that has no drawing: a box for each room with its zones, or for each
+ * partition where zones have no room. Says which line would bring a real drawing.
  */
 public final class SchematicDrawing {
 
@@ -129,40 +129,67 @@ public final class SchematicDrawing {
     String describedId = ids.of("described", plan.site().name());
     svg.open(
         "svg",
-        "xmlns", "http://www.w3.org/2000/svg",
-        "class", "schematic-drawing",
-        "role", "img",
-        "aria-labelledby", titleId + " " + describedId,
-        "viewBox", "0 0 " + Svg.number(options.widthPixels()) + " " + Svg.number(height),
-        "width", Math.floor(options.widthPixels()),
-        "height", height,
-        "font-family", options.faces());
+        "xmlns",
+        "http://www.w3.org/2000/svg",
+        "class",
+        "schematic-drawing",
+        "role",
+        "img",
+        "aria-labelledby",
+        titleId + " " + describedId,
+        "viewBox",
+        "0 0 " + Svg.number(options.widthPixels()) + " " + Svg.number(height),
+        "width",
+        Math.floor(options.widthPixels()),
+        "height",
+        height,
+        "font-family",
+        options.faces());
     svg.text("title", plan.site().name(), "id", titleId);
     svg.text("desc", "Rooms or partitions and their zones; not to scale.", "id", describedId);
     svg.element(
         "rect", "width", options.widthPixels(), "height", height, "fill", palette.of(Ink.PAPER));
     double room = options.widthPixels() - 2 * MARGIN;
-    text(Lettering.fit(plan.site().name(), 18, true, room), MARGIN, 30, 18, true, Ink.TEXT, "start");
+    text(
+        Lettering.fit(plan.site().name(), 18, true, room), MARGIN, 30, 18, true, Ink.TEXT, "start");
     text(
         Lettering.fit("No drawing: add floors: with rooms and their outlines", 11, false, room),
-        MARGIN, 50, 11, false, Ink.QUIET, "start");
+        MARGIN,
+        50,
+        11,
+        false,
+        Ink.QUIET,
+        "start");
   }
 
   private void box(Group group, double x, double y, double width, Identifiers ids) {
     svg.open("g", "class", "room", "data-room", group.name());
     svg.element(
         "rect",
-        "x", x,
-        "y", y,
-        "width", width,
-        "height", group.height(),
-        "rx", 4.0,
-        "fill", palette.of(group.tint()),
-        "stroke", palette.of(Ink.RULE),
-        "stroke-width", 1.2);
+        "x",
+        x,
+        "y",
+        y,
+        "width",
+        width,
+        "height",
+        group.height(),
+        "rx",
+        4.0,
+        "fill",
+        palette.of(group.tint()),
+        "stroke",
+        palette.of(Ink.RULE),
+        "stroke-width",
+        1.2);
     text(
         Lettering.fit(group.name(), 13, true, width - 2 * PADDING),
-        x + PADDING, y + 20, 13, true, Ink.TEXT, "start");
+        x + PADDING,
+        y + 20,
+        13,
+        true,
+        Ink.TEXT,
+        "start");
     double middle = y + HEADING + ROW / 2 - 2;
     if (group.zones().isEmpty()) {
       text("no zones", x + PADDING, middle + 11 * BASELINE, 11, false, Ink.QUIET, "start");
@@ -178,33 +205,51 @@ public final class SchematicDrawing {
     boolean lit = options.litZones().contains(zone.number());
     svg.open(
         "g",
-        "id", ids.of("zone", Integer.toString(zone.number())),
-        "class", lit ? "zone lit" : "zone",
-        "data-zone", Integer.toString(zone.number()));
-    svg.text("title", "Zone " + zone.number() + " " + zone.name() + " (" + zone.response().word() + ")");
+        "id",
+        ids.of("zone", Integer.toString(zone.number())),
+        "class",
+        lit ? "zone lit" : "zone",
+        "data-zone",
+        Integer.toString(zone.number()));
+    svg.text(
+        "title", "Zone " + zone.number() + " " + zone.name() + " (" + zone.response().word() + ")");
     if (lit) {
       svg.element(
           "rect",
-          "x", x + 3,
-          "y", middle - ROW / 2 + 1,
-          "width", width - 6,
-          "height", ROW - 2,
-          "rx", 3.0,
-          "fill", palette.of(Ink.HIGHLIGHT),
-          "stroke", palette.of(Ink.TEXT),
-          "stroke-width", 0.8,
-          "stroke-dasharray", "3 2");
+          "x",
+          x + 3,
+          "y",
+          middle - ROW / 2 + 1,
+          "width",
+          width - 6,
+          "height",
+          ROW - 2,
+          "rx",
+          3.0,
+          "fill",
+          palette.of(Ink.HIGHLIGHT),
+          "stroke",
+          palette.of(Ink.TEXT),
+          "stroke-width",
+          0.8,
+          "stroke-dasharray",
+          "3 2");
     }
     zone.devices().stream()
         .findFirst()
-        .ifPresent(
-            device ->
-                symbols.paint(
-                    Symbol.of(device.kind()), new Spot(x + PADDING + 10, middle), 7.5, 0, false));
-    text(Integer.toString(zone.number()), x + 60, middle + 12 * BASELINE, 12, true, Ink.TEXT, "end");
+        .ifPresent(device ->
+            symbols.paint(
+                Symbol.of(device.kind()), new Spot(x + PADDING + 10, middle), 7.5, 0, false));
+    text(
+        Integer.toString(zone.number()), x + 60, middle + 12 * BASELINE, 12, true, Ink.TEXT, "end");
     text(
         Lettering.fit(zone.name(), 12, false, width - 70 - PADDING),
-        x + 70, middle + 12 * BASELINE, 12, false, Ink.TEXT, "start");
+        x + 70,
+        middle + 12 * BASELINE,
+        12,
+        false,
+        Ink.TEXT,
+        "start");
     svg.close();
   }
 
@@ -213,11 +258,17 @@ public final class SchematicDrawing {
     svg.text(
         "text",
         text,
-        "x", x,
-        "y", y,
-        "font-size", size,
-        "font-weight", bold ? "bold" : "normal",
-        "text-anchor", anchor,
-        "fill", palette.of(ink));
+        "x",
+        x,
+        "y",
+        y,
+        "font-size",
+        size,
+        "font-weight",
+        bold ? "bold" : "normal",
+        "text-anchor",
+        anchor,
+        "fill",
+        palette.of(ink));
   }
 }

@@ -24,23 +24,35 @@ final class SymbolPainter {
     svg.open(
         "g",
         "transform",
-        "translate(" + Svg.number(centre.x()) + " " + Svg.number(centre.y()) + ") scale("
-            + Svg.number(radius) + ")",
+        "translate("
+            + Svg.number(centre.x())
+            + " "
+            + Svg.number(centre.y())
+            + ") scale("
+            + Svg.number(radius)
+            + ")",
         "stroke-linecap",
         "round",
         "stroke-linejoin",
         "round");
     if (!symbol.outline().path().isEmpty()) {
       Object[] base = {
-        "d", symbol.outline().path(), "fill", symbol.isSolid() ? ink : paper, "stroke", ink,
-        "stroke-width", fine(line)
+        "d",
+        symbol.outline().path(),
+        "fill",
+        symbol.isSolid() ? ink : paper,
+        "stroke",
+        ink,
+        "stroke-width",
+        fine(line)
       };
       Object[] attributes = base;
       if (symbol.outline() == Symbol.Outline.DROP && bearingDegrees != 0) {
         attributes = and(attributes, "transform", "rotate(" + Svg.number(bearingDegrees) + ")");
       }
       if (dashed) {
-        attributes = and(attributes, "stroke-dasharray", fine(2.4 / radius) + " " + fine(2.2 / radius));
+        attributes =
+            and(attributes, "stroke-dasharray", fine(2.4 / radius) + " " + fine(2.2 / radius));
       }
       svg.element("path", attributes);
     }
@@ -58,7 +70,16 @@ final class SymbolPainter {
     if (!symbol.strokes().isEmpty()) {
       svg.element(
           "path",
-          and(shift, "d", symbol.strokes(), "fill", "none", "stroke", mark, "stroke-width", fine(line)));
+          and(
+              shift,
+              "d",
+              symbol.strokes(),
+              "fill",
+              "none",
+              "stroke",
+              mark,
+              "stroke-width",
+              fine(line)));
     }
     if (!symbol.fills().isEmpty()) {
       svg.element("path", and(shift, "d", symbol.fills(), "fill", mark));

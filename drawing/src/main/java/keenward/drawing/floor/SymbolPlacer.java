@@ -9,8 +9,9 @@ import keenward.drawing.svg.Box;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Gives each symbol the cheapest free spot: near where the thing is, in its room, clear of walls, door swings and other
- * symbols. Spots are tried in a fixed order, so the same floor is always drawn the same way.
+ * Gives each symbol the cheapest free spot: near where the thing is, in its room, clear of walls,
+ * door swings and other symbols. Spots are tried in a fixed order, so the same floor is always
+ * drawn the same way.
  */
 final class SymbolPlacer {
 
@@ -66,13 +67,17 @@ final class SymbolPlacer {
     Spot centre = best;
     Box box = box(outline, centre);
     obstacles.take(box);
-    Optional<Spot> trueSpot = wish.spot().filter(spot -> spot.distance(centre) > TETHER_RADII * radius);
+    Optional<Spot> trueSpot =
+        wish.spot().filter(spot -> spot.distance(centre) > TETHER_RADII * radius);
     return Optional.of(new PlacedSymbol(wish.item(), centre, box, radius, trueSpot));
   }
 
   private Box box(Symbol.Outline outline, Spot centre) {
     return Box.around(
-        centre.x(), centre.y(), 2 * radius * outline.halfWidth(), 2 * radius * outline.halfHeight());
+        centre.x(),
+        centre.y(),
+        2 * radius * outline.halfWidth(),
+        2 * radius * outline.halfHeight());
   }
 
   private double roomPrice(Wish wish, Spot spot) {
@@ -110,7 +115,8 @@ final class SymbolPlacer {
       Spot to = corners.get((i + 1) % corners.size());
       double length = from.distance(to);
       for (double way = inset; way <= length - inset && length > 0; way += step) {
-        Spot onWall = from.along(new Spot((to.x() - from.x()) / length, (to.y() - from.y()) / length), way);
+        Spot onWall =
+            from.along(new Spot((to.x() - from.x()) / length, (to.y() - from.y()) / length), way);
         double dx = (to.y() - from.y()) / length * inset;
         double dy = -(to.x() - from.x()) / length * inset;
         spots.add(onWall.plus(dx, dy));

@@ -9,7 +9,9 @@ import keenward.drawing.svg.Palette;
 import keenward.drawing.svg.Svg;
 import org.jspecify.annotations.Nullable;
 
-/** Paints walls, thin ones first so that thick ones close their ends; then the cores of hollow ones. */
+/**
+ * Paints walls, thin ones first so that thick ones close their ends; then the cores of hollow ones.
+ */
 final class WallPainter {
 
   /** Walls within this of upright or level end square, others round. */
@@ -68,32 +70,41 @@ final class WallPainter {
     core(look, path, width);
   }
 
-  private void body(
-      WallLook look, @Nullable StringBuilder path, double width, String cap) {
+  private void body(WallLook look, @Nullable StringBuilder path, double width, String cap) {
     if (path != null) {
       svg.element(
           "path",
-          "class", "wall",
-          "d", path.toString(),
-          "fill", "none",
-          "stroke", palette.of(look.ink()),
-          "stroke-width", width,
-          "stroke-linecap", cap);
+          "class",
+          "wall",
+          "d",
+          path.toString(),
+          "fill",
+          "none",
+          "stroke",
+          palette.of(look.ink()),
+          "stroke-width",
+          width,
+          "stroke-linecap",
+          cap);
     }
   }
 
-  private void core(
-      WallLook look, @Nullable StringBuilder path, double width) {
+  private void core(WallLook look, @Nullable StringBuilder path, double width) {
     if (path == null || look.core() == WallLook.Core.NONE) {
       return;
     }
     Ink ink = look.core() == WallLook.Core.GLASS ? Ink.GLASS : Ink.PAPER;
     svg.element(
         "path",
-        "d", path.toString(),
-        "fill", "none",
-        "stroke", palette.of(ink),
-        "stroke-width", width - 2,
-        "stroke-dasharray", look.core() == WallLook.Core.PAPER_DASHED ? "5 3" : "none");
+        "d",
+        path.toString(),
+        "fill",
+        "none",
+        "stroke",
+        palette.of(ink),
+        "stroke-width",
+        width - 2,
+        "stroke-dasharray",
+        look.core() == WallLook.Core.PAPER_DASHED ? "5 3" : "none");
   }
 }

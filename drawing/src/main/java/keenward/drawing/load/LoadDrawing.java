@@ -12,8 +12,8 @@ import keenward.drawing.svg.Palette;
 import keenward.drawing.svg.Svg;
 
 /**
- * Draws for each supply the load at rest and in alarm against what it may give, and the battery needed against the one
- * fitted. Loads of all supplies share one scale, batteries another.
+ * Draws for each supply the load at rest and in alarm against what it may give, and the battery
+ * needed against the one fitted. Loads of all supplies share one scale, batteries another.
  */
 public final class LoadDrawing {
 
@@ -53,23 +53,45 @@ public final class LoadDrawing {
     String describedId = ids.of("described", "loads");
     svg.open(
         "svg",
-        "xmlns", "http://www.w3.org/2000/svg",
-        "class", "load-drawing",
-        "role", "img",
-        "aria-labelledby", titleId + " " + describedId,
-        "viewBox", "0 0 " + Svg.number(options.widthPixels()) + " " + Svg.number(height),
-        "width", Math.floor(options.widthPixels()),
-        "height", Math.ceil(height),
-        "font-family", options.faces());
+        "xmlns",
+        "http://www.w3.org/2000/svg",
+        "class",
+        "load-drawing",
+        "role",
+        "img",
+        "aria-labelledby",
+        titleId + " " + describedId,
+        "viewBox",
+        "0 0 " + Svg.number(options.widthPixels()) + " " + Svg.number(height),
+        "width",
+        Math.floor(options.widthPixels()),
+        "height",
+        Math.ceil(height),
+        "font-family",
+        options.faces());
     svg.text("title", "Loads and batteries", "id", titleId);
     svg.text(
-        "desc", loads.stream().map(this::described).collect(Collectors.joining(" ")), "id", describedId);
+        "desc",
+        loads.stream().map(this::described).collect(Collectors.joining(" ")),
+        "id",
+        describedId);
     svg.element(
         "rect", "width", options.widthPixels(), "height", height, "fill", palette.of(Ink.PAPER));
     double mostMilliamps =
-        most(loads.stream().flatMapToDouble(load -> DoubleStream.of(load.standbyMilliamps(), load.alarmMilliamps(), load.ratingMilliamps().orElse(0.0))));
+        most(
+            loads.stream()
+                .flatMapToDouble(load ->
+                    DoubleStream.of(
+                        load.standbyMilliamps(),
+                        load.alarmMilliamps(),
+                        load.ratingMilliamps().orElse(0.0))));
     double mostAmpereHours =
-        most(loads.stream().flatMapToDouble(load -> DoubleStream.of(load.neededAmpereHours().orElse(0.0), load.fittedAmpereHours().orElse(0.0))));
+        most(
+            loads.stream()
+                .flatMapToDouble(load ->
+                    DoubleStream.of(
+                        load.neededAmpereHours().orElse(0.0),
+                        load.fittedAmpereHours().orElse(0.0))));
     for (SupplyLoad load : loads) {
       supply(load, mostMilliamps, mostAmpereHours);
     }
@@ -83,27 +105,57 @@ public final class LoadDrawing {
 
   private String described(SupplyLoad load) {
     String atLeast = load.atLeast() ? "at least " : "";
-    return load.supply() + ": standby " + atLeast + milliamps(load.standbyMilliamps()) + ", alarm "
-        + atLeast + milliamps(load.alarmMilliamps()) + ", battery needed "
+    return load.supply()
+        + ": standby "
+        + atLeast
+        + milliamps(load.standbyMilliamps())
+        + ", alarm "
+        + atLeast
+        + milliamps(load.alarmMilliamps())
+        + ", battery needed "
         + load.neededAmpereHours().map(hours -> atLeast + ampereHours(hours)).orElse("not assessed")
         + ", fitted "
-        + load.fittedAmpereHours().map(LoadDrawing::ampereHours).orElse("not stated") + ".";
+        + load.fittedAmpereHours().map(LoadDrawing::ampereHours).orElse("not stated")
+        + ".";
   }
 
   private void supply(SupplyLoad load, double mostMilliamps, double mostAmpereHours) {
     double room = options.widthPixels() - 2 * MARGIN_PIXELS;
     text(
-        Lettering.fit(load.supply(), 13, true, room), MARGIN_PIXELS, y + 12, 13, true, Ink.TEXT, "start");
+        Lettering.fit(load.supply(), 13, true, room),
+        MARGIN_PIXELS,
+        y + 12,
+        13,
+        true,
+        Ink.TEXT,
+        "start");
     y += HEADING_PIXELS;
     String atLeast = load.atLeast() ? "≥ " : "";
     double barsTop = y;
-    bar("standby", load.standbyMilliamps() / mostMilliamps, atLeast + milliamps(load.standbyMilliamps()), Ink.INTRUSION, false);
-    bar("alarm", load.alarmMilliamps() / mostMilliamps, atLeast + milliamps(load.alarmMilliamps()), Ink.GAS, false);
-    load.ratingMilliamps().ifPresent(rating -> limit(rating / mostMilliamps, barsTop, milliamps(rating)));
+    bar(
+        "standby",
+        load.standbyMilliamps() / mostMilliamps,
+        atLeast + milliamps(load.standbyMilliamps()),
+        Ink.INTRUSION,
+        false);
+    bar(
+        "alarm",
+        load.alarmMilliamps() / mostMilliamps,
+        atLeast + milliamps(load.alarmMilliamps()),
+        Ink.GAS,
+        false);
+    load.ratingMilliamps()
+        .ifPresent(rating -> limit(rating / mostMilliamps, barsTop, milliamps(rating)));
     y += SPACE_PIXELS;
     load.neededAmpereHours()
         .ifPresentOrElse(
-            needed -> bar("needed", needed / mostAmpereHours, atLeast + ampereHours(needed), Ink.TEXT, true),
+            needed ->
+                bar(
+                    "needed",
+                    needed / mostAmpereHours,
+                    atLeast + ampereHours(needed),
+                    Ink.TEXT,
+                    true),
             () -> missing("needed", "not assessed"));
     load.fittedAmpereHours()
         .ifPresentOrElse(
@@ -130,14 +182,22 @@ public final class LoadDrawing {
     double width = Math.max(1, share * barRoom());
     svg.element(
         "rect",
-        "x", left,
-        "y", y,
-        "width", width,
-        "height", BAR_PIXELS,
-        "rx", 2.0,
-        "fill", palette.of(outlined ? Ink.PAPER : ink),
-        "stroke", palette.of(ink),
-        "stroke-width", 1.2);
+        "x",
+        left,
+        "y",
+        y,
+        "width",
+        width,
+        "height",
+        BAR_PIXELS,
+        "rx",
+        2.0,
+        "fill",
+        palette.of(outlined ? Ink.PAPER : ink),
+        "stroke",
+        palette.of(ink),
+        "stroke-width",
+        1.2);
     double middle = y + BAR_PIXELS / 2;
     text(name, MARGIN_PIXELS, middle + 11 * BASELINE, 11, false, Ink.QUIET, "start");
     text(
@@ -163,10 +223,14 @@ public final class LoadDrawing {
     double x = MARGIN_PIXELS + NAME_PIXELS + share * barRoom();
     svg.element(
         "path",
-        "d", "M" + Svg.number(x) + "," + Svg.number(top - 5) + "V" + Svg.number(y - 4),
-        "stroke", palette.of(Ink.TEXT),
-        "stroke-width", 1.2,
-        "stroke-dasharray", "4 2.5");
+        "d",
+        "M" + Svg.number(x) + "," + Svg.number(top - 5) + "V" + Svg.number(y - 4),
+        "stroke",
+        palette.of(Ink.TEXT),
+        "stroke-width",
+        1.2,
+        "stroke-dasharray",
+        "4 2.5");
     text("rated " + value, x, top - 9, 10, false, Ink.QUIET, "middle");
   }
 
@@ -189,11 +253,17 @@ public final class LoadDrawing {
     svg.text(
         "text",
         text,
-        "x", x,
-        "y", y,
-        "font-size", size,
-        "font-weight", bold ? "bold" : "normal",
-        "text-anchor", anchor,
-        "fill", palette.of(ink));
+        "x",
+        x,
+        "y",
+        y,
+        "font-size",
+        size,
+        "font-weight",
+        bold ? "bold" : "normal",
+        "text-anchor",
+        anchor,
+        "fill",
+        palette.of(ink));
   }
 }

@@ -38,10 +38,7 @@ public record Box(double x, double y, double width, double height) {
 
   /** Whether the other lies within, edges included. */
   public boolean holds(Box other) {
-    return x <= other.x
-        && y <= other.y
-        && right() >= other.right()
-        && bottom() >= other.bottom();
+    return x <= other.x && y <= other.y && right() >= other.right() && bottom() >= other.bottom();
   }
 
   /** The box with a margin on every side; a negative one shrinks it. */

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How much room words take up. Advance widths are those of DejaVu Sans, which is wider than the usual sans-serif faces, so
- * that a label set in another face is narrower than planned, not wider.
+ * How much room words take up. Advance widths are those of DejaVu Sans, which is wider than the
+ * usual sans-serif faces, so that a label set in another face is narrower than planned, not wider.
  */
 public final class Lettering {
 
@@ -39,14 +39,13 @@ public final class Lettering {
     int[] widths = bold ? BOLD : REGULAR;
     long thousandths =
         text.codePoints()
-            .mapToLong(
-                point -> {
-                  int index = point - FIRST;
-                  if (index >= 0 && index < widths.length) {
-                    return widths[index];
-                  }
-                  return point > 0x2E80 ? WIDE : OTHER;
-                })
+            .mapToLong(point -> {
+              int index = point - FIRST;
+              if (index >= 0 && index < widths.length) {
+                return widths[index];
+              }
+              return point > 0x2E80 ? WIDE : OTHER;
+            })
             .sum();
     return thousandths * size / 1000;
   }

@@ -2,7 +2,10 @@ package keenward.drawing.svg;
 
 /** Where the colours of a drawing come from. */
 public enum Palette {
-  /** From custom properties of the page, so that it follows the page's light or dark look; light without any. */
+  /**
+   * From custom properties of the page, so that it follows the page's light or dark look; light
+   * without any.
+   */
   PAGE,
   /** Plain colours, for PDF and for files that stand alone. */
   PRINT;
@@ -15,7 +18,10 @@ public enum Palette {
     };
   }
 
-  /** Declarations of every custom property for a light page, to stand inside a rule such as {@code :root}. */
+  /**
+   * Declarations of every custom property for a light page, to stand inside a rule such as {@code
+   * :root}.
+   */
   public static String lightDeclarations() {
     StringBuilder css = new StringBuilder();
     for (Ink ink : Ink.values()) {

@@ -6,9 +6,9 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 
 /**
- * Writes SVG 1.1 text, an element a line. Attributes go in pairs of name and value; numbers are written to a hundredth of
- * a pixel, so that the same drawing is the same text everywhere. Text and attribute values are escaped here and nowhere
- * else.
+ * Writes SVG 1.1 text, an element a line. Attributes go in pairs of name and value; numbers are
+ * written to a hundredth of a pixel, so that the same drawing is the same text everywhere. Text and
+ * attribute values are escaped here and nowhere else.
  */
 public final class Svg {
 
@@ -76,21 +76,23 @@ public final class Svg {
     return rounded.signum() == 0 ? "0" : rounded.toPlainString();
   }
 
-  /** Text safe inside an element or a quoted attribute; characters that XML can't hold become a replacement mark. */
+  /**
+   * Text safe inside an element or a quoted attribute; characters that XML can't hold become a
+   * replacement mark.
+   */
   static String escape(String raw) {
     StringBuilder escaped = new StringBuilder(raw.length());
     raw.codePoints()
-        .forEach(
-            point -> {
-              switch (point) {
-                case '&' -> escaped.append("&amp;");
-                case '<' -> escaped.append("&lt;");
-                case '>' -> escaped.append("&gt;");
-                case '"' -> escaped.append("&quot;");
-                case '\'' -> escaped.append("&#39;");
-                default -> escaped.appendCodePoint(isXmlText(point) ? point : 0xFFFD);
-              }
-            });
+        .forEach(point -> {
+          switch (point) {
+            case '&' -> escaped.append("&amp;");
+            case '<' -> escaped.append("&lt;");
+            case '>' -> escaped.append("&gt;");
+            case '"' -> escaped.append("&quot;");
+            case '\'' -> escaped.append("&#39;");
+            default -> escaped.appendCodePoint(isXmlText(point) ? point : 0xFFFD);
+          }
+        });
     return escaped.toString();
   }
 

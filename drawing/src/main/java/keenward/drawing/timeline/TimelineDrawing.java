@@ -9,8 +9,8 @@ import keenward.drawing.svg.Palette;
 import keenward.drawing.svg.Svg;
 
 /**
- * Draws a timeline: a track for each lane, a mark or a bar for each row, its words beside it. Time runs down the page, so
- * that it reads on a phone as well.
+ * Draws a timeline: a track for each lane, a mark or a bar for each row, its words beside it. Time
+ * runs down the page, so that it reads on a phone as well.
  */
 public final class TimelineDrawing {
 
@@ -45,26 +45,43 @@ public final class TimelineDrawing {
     String describedId = ids.of("described", options.title());
     svg.open(
         "svg",
-        "xmlns", "http://www.w3.org/2000/svg",
-        "class", "timeline-drawing",
-        "role", "img",
-        "aria-labelledby", titleId + " " + describedId,
-        "viewBox", "0 0 " + Svg.number(options.widthPixels()) + " " + Svg.number(height),
-        "width", Math.floor(options.widthPixels()),
-        "height", height,
-        "font-family", options.faces());
+        "xmlns",
+        "http://www.w3.org/2000/svg",
+        "class",
+        "timeline-drawing",
+        "role",
+        "img",
+        "aria-labelledby",
+        titleId + " " + describedId,
+        "viewBox",
+        "0 0 " + Svg.number(options.widthPixels()) + " " + Svg.number(height),
+        "width",
+        Math.floor(options.widthPixels()),
+        "height",
+        height,
+        "font-family",
+        options.faces());
     svg.text("title", options.title(), "id", titleId);
     svg.text(
         "desc",
-        "Timeline of " + layout.lines().size() + " events in the lanes "
-            + String.join(", ", layout.lanes().keySet()) + ".",
-        "id", describedId);
+        "Timeline of "
+            + layout.lines().size()
+            + " events in the lanes "
+            + String.join(", ", layout.lanes().keySet())
+            + ".",
+        "id",
+        describedId);
     svg.element(
         "rect", "width", options.widthPixels(), "height", height, "fill", palette.of(Ink.PAPER));
     double room = options.widthPixels() - 2 * TimelineLayout.MARGIN_PIXELS;
     text(
         Lettering.fit(options.title(), 16, true, room),
-        TimelineLayout.MARGIN_PIXELS, 26, 16, true, Ink.TEXT, "start");
+        TimelineLayout.MARGIN_PIXELS,
+        26,
+        16,
+        true,
+        Ink.TEXT,
+        "start");
     lanes();
     times();
     layout.lines().forEach(this::line);
@@ -80,15 +97,31 @@ public final class TimelineDrawing {
       svg.element(
           "path",
           "d",
-          "M" + point(layout.textLeft() - 4, y) + "L" + point(x + 4, y) + "Q" + point(x, y) + " "
-              + point(x, y + 4) + "L" + point(x, layout.bottom()),
-          "fill", "none",
-          "stroke", palette.of(Ink.RULE),
-          "stroke-width", 1);
+          "M"
+              + point(layout.textLeft() - 4, y)
+              + "L"
+              + point(x + 4, y)
+              + "Q"
+              + point(x, y)
+              + " "
+              + point(x, y + 4)
+              + "L"
+              + point(x, layout.bottom()),
+          "fill",
+          "none",
+          "stroke",
+          palette.of(Ink.RULE),
+          "stroke-width",
+          1);
       double room = options.widthPixels() - TimelineLayout.MARGIN_PIXELS - layout.textLeft();
       text(
           Lettering.fit(lane.getKey(), 11, true, room),
-          layout.textLeft(), y + 11 * BASELINE, 11, true, Ink.QUIET, "start");
+          layout.textLeft(),
+          y + 11 * BASELINE,
+          11,
+          true,
+          Ink.QUIET,
+          "start");
       y += TimelineLayout.LANE_NAME_PIXELS;
     }
   }
@@ -101,9 +134,12 @@ public final class TimelineDrawing {
           "path",
           "d",
           "M" + point(right + 6, time.y()) + "L" + point(layout.textLeft() - 6, time.y()),
-          "stroke", palette.of(Ink.RULE),
-          "stroke-width", 0.6,
-          "stroke-dasharray", "1 3");
+          "stroke",
+          palette.of(Ink.RULE),
+          "stroke-width",
+          0.6,
+          "stroke-dasharray",
+          "1 3");
     }
   }
 
@@ -117,20 +153,32 @@ public final class TimelineDrawing {
     svg.text(
         "title",
         TimelineLayout.clock(row.seconds())
-            + (row.isSpan() ? " to " + TimelineLayout.clock(row.untilSeconds()) : "") + " "
-            + row.lane() + ": " + row.label());
+            + (row.isSpan() ? " to " + TimelineLayout.clock(row.untilSeconds()) : "")
+            + " "
+            + row.lane()
+            + ": "
+            + row.label());
     if (row.isSpan()) {
       svg.element(
           "rect",
-          "x", x - 4,
-          "y", line.y(),
-          "width", 8.0,
-          "height", Math.max(2, line.endY() - line.y()),
-          "rx", 3.0,
-          "fill", palette.of(ink(row.kind())),
-          "fill-opacity", 0.28,
-          "stroke", palette.of(ink(row.kind())),
-          "stroke-width", 1);
+          "x",
+          x - 4,
+          "y",
+          line.y(),
+          "width",
+          8.0,
+          "height",
+          Math.max(2, line.endY() - line.y()),
+          "rx",
+          3.0,
+          "fill",
+          palette.of(ink(row.kind())),
+          "fill-opacity",
+          0.28,
+          "stroke",
+          palette.of(ink(row.kind())),
+          "stroke-width",
+          1);
     }
     mark(row.kind(), x, line.y());
     for (int i = 0; i < line.labels().size(); i++) {
@@ -166,7 +214,10 @@ public final class TimelineDrawing {
     };
   }
 
-  /** Disc for a person, small ring for a change, triangle for a warning, filled diamond for an alarm, arrow for a signal. */
+  /**
+   * Disc for a person, small ring for a change, triangle for a warning, filled diamond for an
+   * alarm, arrow for a signal.
+   */
   private void mark(TimelineRow.Kind kind, double x, double y) {
     String ink = palette.of(ink(kind));
     String paper = palette.of(Ink.PAPER);
@@ -174,18 +225,50 @@ public final class TimelineDrawing {
       case ACTION -> svg.element("circle", "cx", x, "cy", y, "r", 4.6, "fill", ink);
       case CHANGE ->
           svg.element(
-              "circle", "cx", x, "cy", y, "r", 3.8, "fill", paper, "stroke", ink, "stroke-width", 1.8);
-      case WARNING -> path("M" + point(x, y - 6) + "L" + point(x + 6, y + 5) + "L" + point(x - 6, y + 5) + "Z", paper, ink);
+              "circle",
+              "cx",
+              x,
+              "cy",
+              y,
+              "r",
+              3.8,
+              "fill",
+              paper,
+              "stroke",
+              ink,
+              "stroke-width",
+              1.8);
+      case WARNING ->
+          path(
+              "M" + point(x, y - 6) + "L" + point(x + 6, y + 5) + "L" + point(x - 6, y + 5) + "Z",
+              paper,
+              ink);
       case ALARM ->
           path(
-              "M" + point(x, y - 7) + "L" + point(x + 7, y) + "L" + point(x, y + 7) + "L"
-                  + point(x - 7, y) + "Z",
+              "M"
+                  + point(x, y - 7)
+                  + "L"
+                  + point(x + 7, y)
+                  + "L"
+                  + point(x, y + 7)
+                  + "L"
+                  + point(x - 7, y)
+                  + "Z",
               ink,
               ink);
       case SIGNAL ->
           path(
-              "M" + point(x - 5, y - 5) + "L" + point(x + 1, y - 5) + "L" + point(x + 6, y) + "L"
-                  + point(x + 1, y + 5) + "L" + point(x - 5, y + 5) + "Z",
+              "M"
+                  + point(x - 5, y - 5)
+                  + "L"
+                  + point(x + 1, y - 5)
+                  + "L"
+                  + point(x + 6, y)
+                  + "L"
+                  + point(x + 1, y + 5)
+                  + "L"
+                  + point(x - 5, y + 5)
+                  + "Z",
               ink,
               ink);
     }
@@ -193,7 +276,17 @@ public final class TimelineDrawing {
 
   private void path(String path, String fill, String stroke) {
     svg.element(
-        "path", "d", path, "fill", fill, "stroke", stroke, "stroke-width", 1.6, "stroke-linejoin", "round");
+        "path",
+        "d",
+        path,
+        "fill",
+        fill,
+        "stroke",
+        stroke,
+        "stroke-width",
+        1.6,
+        "stroke-linejoin",
+        "round");
   }
 
   private void text(
@@ -201,12 +294,18 @@ public final class TimelineDrawing {
     svg.text(
         "text",
         text,
-        "x", x,
-        "y", y,
-        "font-size", size,
-        "font-weight", bold ? "bold" : "normal",
-        "text-anchor", anchor,
-        "fill", palette.of(ink));
+        "x",
+        x,
+        "y",
+        y,
+        "font-size",
+        size,
+        "font-weight",
+        bold ? "bold" : "normal",
+        "text-anchor",
+        anchor,
+        "fill",
+        palette.of(ink));
   }
 
   private static String point(double x, double y) {

@@ -11,9 +11,9 @@ import java.util.Set;
 import keenward.drawing.svg.Lettering;
 
 /**
- * Where everything of a timeline goes. Time runs down the page; each row has a line of its own, so that words never
- * meet. The space between two lines grows with the time between them, but less and less, so that a wait of minutes shows
- * without filling pages.
+ * Where everything of a timeline goes. Time runs down the page; each row has a line of its own, so
+ * that words never meet. The space between two lines grows with the time between them, but less and
+ * less, so that a wait of minutes shows without filling pages.
  *
  * @param lanes lanes with the middle of their track
  * @param lines rows in their places
@@ -51,8 +51,7 @@ record TimelineLayout(
    * @param labels its label in lines
    * @param reasons its reason in lines
    */
-  record Line(
-      TimelineRow row, double y, double endY, List<String> labels, List<String> reasons) {
+  record Line(TimelineRow row, double y, double endY, List<String> labels, List<String> reasons) {
 
     double height() {
       return labels.size() * LINE_PIXELS + reasons.size() * REASON_PIXELS;
@@ -62,7 +61,9 @@ record TimelineLayout(
     double lineY(int number) {
       double inLabel = Math.min(number, labels.size());
       double inReason = number - inLabel;
-      return y + inLabel * LINE_PIXELS + inReason * REASON_PIXELS
+      return y
+          + inLabel * LINE_PIXELS
+          + inReason * REASON_PIXELS
           - (inReason > 0 || number == labels.size() ? (LINE_PIXELS - REASON_PIXELS) / 2 : 0);
     }
   }
@@ -122,20 +123,18 @@ record TimelineLayout(
   }
 
   /** Ends of spans: between the rows before and after them, in proportion of time. */
-  private static List<Line> withEnds(
-      List<Line> lines, Map<Double, Double> places, double bottom) {
+  private static List<Line> withEnds(List<Line> lines, Map<Double, Double> places, double bottom) {
     List<Double> seconds = new ArrayList<>(places.keySet());
     return lines.stream()
-        .map(
-            line ->
-                line.row().isSpan()
-                    ? new Line(
-                        line.row(),
-                        line.y(),
-                        place(line.row().untilSeconds(), seconds, places, bottom),
-                        line.labels(),
-                        line.reasons())
-                    : line)
+        .map(line ->
+            line.row().isSpan()
+                ? new Line(
+                    line.row(),
+                    line.y(),
+                    place(line.row().untilSeconds(), seconds, places, bottom),
+                    line.labels(),
+                    line.reasons())
+                : line)
         .toList();
   }
 
@@ -154,7 +153,10 @@ record TimelineLayout(
     return bottom;
   }
 
-  /** Extra space for time that passes: 3 px after a second, 17 after half a minute, 44 after four minutes and more. */
+  /**
+   * Extra space for time that passes: 3 px after a second, 17 after half a minute, 44 after four
+   * minutes and more.
+   */
   private static double wait(double seconds) {
     return Math.min(MOST_WAIT_PIXELS, 3 * Math.sqrt(seconds));
   }

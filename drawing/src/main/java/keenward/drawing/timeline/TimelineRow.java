@@ -30,7 +30,10 @@ public record TimelineRow(
   public TimelineRow {
     if (!(seconds >= 0) || !(untilSeconds >= seconds) || Double.isInfinite(untilSeconds)) {
       throw new IllegalArgumentException(
-          "a row lasts from 0 or later to the same or a later time: " + seconds + " to " + untilSeconds);
+          "a row lasts from 0 or later to the same or a later time: "
+              + seconds
+              + " to "
+              + untilSeconds);
     }
   }
 

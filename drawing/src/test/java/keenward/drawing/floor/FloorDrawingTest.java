@@ -64,8 +64,8 @@ class FloorDrawingTest {
   }
 
   /**
-   * The drawing as reviewed by eye. When it is meant to change, run with
-   * {@code -Dgolden.write=true} and look at the new picture.
+   * The drawing as reviewed by eye. When it is meant to change, run with {@code
+   * -Dgolden.write=true} and look at the new picture.
    */
   @Test
   void theBakerysGroundFloorIsDrawnAsReviewed() throws IOException {
@@ -121,17 +121,17 @@ class FloorDrawingTest {
     assertThat(elements(document, "g"))
         .filteredOn(group -> group.getAttribute("data-device").equals("Living window contact"))
         .singleElement()
-        .satisfies(
-            group -> {
-              assertThat(group.getAttribute("id")).isEqualTo("device-living-window-contact");
-              assertThat(group.getAttribute("data-zone")).isEqualTo("18 19");
-              assertThat(group.getAttribute("class")).isEqualTo("device intrusion");
-              assertThat(group.getElementsByTagName("title").item(0).getTextContent())
-                  .isEqualTo("Zones 18 Living window, 19 Kitchen window: Living window contact (contact)");
-              assertThat(group.getElementsByTagName("text").getLength()).isEqualTo(1);
-              assertThat(group.getElementsByTagName("text").item(0).getTextContent())
-                  .isEqualTo("18, 19");
-            });
+        .satisfies(group -> {
+          assertThat(group.getAttribute("id")).isEqualTo("device-living-window-contact");
+          assertThat(group.getAttribute("data-zone")).isEqualTo("18 19");
+          assertThat(group.getAttribute("class")).isEqualTo("device intrusion");
+          assertThat(group.getElementsByTagName("title").item(0).getTextContent())
+              .isEqualTo(
+                  "Zones 18 Living window, 19 Kitchen window: Living window contact (contact)");
+          assertThat(group.getElementsByTagName("text").getLength()).isEqualTo(1);
+          assertThat(group.getElementsByTagName("text").item(0).getTextContent())
+              .isEqualTo("18, 19");
+        });
   }
 
   @Test
@@ -145,14 +145,25 @@ class FloorDrawingTest {
     assertThat(texts(parse(draw(one.plan(), "F", FloorOptions.desk()))))
         .contains("smoke detector", "window", "outer wall")
         .doesNotContain(
-            "zone number", "motion detector", "door", "inner wall", "control panel",
-            "only the room is stated", "finding: error");
-    one.zone(1, "Smoke", ZoneResponse.FIRE, "Smoke").device("Pir", DeviceKind.MOTION, "Kiosk").panel("Kiosk");
+            "zone number",
+            "motion detector",
+            "door",
+            "inner wall",
+            "control panel",
+            "only the room is stated",
+            "finding: error");
+    one.zone(1, "Smoke", ZoneResponse.FIRE, "Smoke")
+        .device("Pir", DeviceKind.MOTION, "Kiosk")
+        .panel("Kiosk");
     FloorOptions marked =
         FloorOptions.desk().marks(List.of(new FloorMark("1", Severity.ERROR, Involved.zone(1))));
     assertThat(texts(parse(draw(one.plan(), "F", marked))))
         .contains(
-            "zone number", "motion detector", "control panel", "only the room is stated", "finding: error");
+            "zone number",
+            "motion detector",
+            "control panel",
+            "only the room is stated",
+            "finding: error");
   }
 
   @Test
@@ -238,7 +249,8 @@ class FloorDrawingTest {
             .device("Nowhere", DeviceKind.MOTION, "Room", Double.NaN, 4)
             .plan();
     assertThat(texts(parse(draw(plan, "F", FloorOptions.paper()))))
-        .contains("No room on the drawing for: Lost; Nowhere", "Furniture off the floor: Table; Ghost");
+        .contains(
+            "No room on the drawing for: Lost; Nowhere", "Furniture off the floor: Table; Ghost");
   }
 
   @Test
@@ -264,7 +276,8 @@ class FloorDrawingTest {
 
   @Test
   void sizesAreWholePixelsBecauseAPdfRendererReadsNoOther() {
-    for (FloorOptions options : List.of(FloorOptions.desk(), FloorOptions.phone(), FloorOptions.paper())) {
+    for (FloorOptions options :
+        List.of(FloorOptions.desk(), FloorOptions.phone(), FloorOptions.paper())) {
       Element root = parse(draw(SampleSites.bakery(), "Ground", options)).getDocumentElement();
       assertThat(root.getAttribute("width")).matches("[0-9]+");
       assertThat(root.getAttribute("height")).matches("[0-9]+");
@@ -275,20 +288,24 @@ class FloorDrawingTest {
 
   @Test
   void theScaleBarMeasuresInTheFloorsUnit() {
-    assertThat(texts(parse(draw(SampleSites.bakery(), "Ground", FloorOptions.desk())))).contains("2 m");
+    assertThat(texts(parse(draw(SampleSites.bakery(), "Ground", FloorOptions.desk()))))
+        .contains("2 m");
     SitePlan boathouse = SampleSites.boathouse();
     String svg = draw(boathouse, "River floor", FloorOptions.desk());
     assertThat(texts(parse(svg))).contains("10 ft");
     Building building = Building.of(boathouse);
     double scale =
-        FloorLayout.of(boathouse, building, building.floors().getFirst(), FloorOptions.desk()).frame().scale();
+        FloorLayout.of(boathouse, building, building.floors().getFirst(), FloorOptions.desk())
+            .frame()
+            .scale();
     // Both halves together are 10 ft of 0.3048 m.
     assertThat(svg).contains("width=\"" + Svg.number(scale * 3.048 / 2) + "\" height=\"5\"");
   }
 
   @Test
   void aFloorWithoutOutlinesHasNoDrawing() {
-    SitePlan plan = new PlanSketch("Bare").room("Room", RoomUse.SHOP).floor("F", DrawingUnit.METRES).plan();
+    SitePlan plan =
+        new PlanSketch("Bare").room("Room", RoomUse.SHOP).floor("F", DrawingUnit.METRES).plan();
     Building building = Building.of(plan);
     assertThat(FloorDrawing.floors(building)).isEmpty();
     assertThat(FloorDrawing.svg(plan, building, "F", FloorOptions.desk())).isEmpty();
@@ -306,12 +323,22 @@ class FloorDrawingTest {
             .zone(1, "Smoke", ZoneResponse.FIRE, "Smoke")
             .zone(2, "Door & <hatch>", ZoneResponse.ENTRY_EXIT, DeviceKind.CONTACT)
             .plan();
-    String svg = SchematicDrawing.svg(plan, Building.of(plan), FloorOptions.phone().lit(Set.of(2), Set.of()));
+    String svg =
+        SchematicDrawing.svg(
+            plan, Building.of(plan), FloorOptions.phone().lit(Set.of(2), Set.of()));
     Document document = parse(svg);
     assertThat(texts(document))
         .containsExactly(
-            "Kiosk", "No drawing: add floors: with rooms and their outlines", "Room", "1", "Smoke",
-            "Yard", "no zones", "No room stated", "2", "Door & <hatch>");
+            "Kiosk",
+            "No drawing: add floors: with rooms and their outlines",
+            "Room",
+            "1",
+            "Smoke",
+            "Yard",
+            "no zones",
+            "No room stated",
+            "2",
+            "Door & <hatch>");
     assertThat(elements(document, "g"))
         .filteredOn(group -> group.getAttribute("class").equals("zone lit"))
         .singleElement()

@@ -31,8 +31,10 @@ class FloorLayoutTest {
               .marks(
                   List.of(
                       new FloorMark("1", Severity.ERROR, Involved.zones(List.of(1, 2, 18))),
-                      new FloorMark("12", Severity.WARNING, Involved.openings(List.of("Shop window"))),
-                      new FloorMark("3", Severity.ADVICE, Involved.rooms(List.of("Office", "Landing"))))));
+                      new FloorMark(
+                          "12", Severity.WARNING, Involved.openings(List.of("Shop window"))),
+                      new FloorMark(
+                          "3", Severity.ADVICE, Involved.rooms(List.of("Office", "Landing"))))));
 
   @Test
   void nothingOnTheSampleFloorsCoversAnything() {
@@ -75,18 +77,18 @@ class FloorLayoutTest {
       String text = words.lines().getFirst().text();
       floor
           .findRoom(text)
-          .ifPresent(
-              room -> {
-                Box box = words.box();
-                for (double x : new double[] {box.x(), box.right()}) {
-                  for (double y : new double[] {box.y(), box.bottom()}) {
-                    assertThat(room.contains(layout.frame().metres(new Spot(x, y)))).as(text).isTrue();
-                  }
-                }
-              });
+          .ifPresent(room -> {
+            Box box = words.box();
+            for (double x : new double[] {box.x(), box.right()}) {
+              for (double y : new double[] {box.y(), box.bottom()}) {
+                assertThat(room.contains(layout.frame().metres(new Spot(x, y)))).as(text).isTrue();
+              }
+            }
+          });
     }
     assertThat(layout.words().stream().map(words -> words.lines().getFirst().text()))
-        .contains("Shop", "Stair hall", "Office", "Bakehouse", "Passage", "Cold store", "Flour store");
+        .contains(
+            "Shop", "Stair hall", "Office", "Bakehouse", "Passage", "Cold store", "Flour store");
   }
 
   @Test
@@ -151,7 +153,8 @@ class FloorLayoutTest {
 
   @Test
   void whatHasNoRoomIsNamedInTheNotes() {
-    PlanSketch sketch = new PlanSketch("Crowd").room("Cell", RoomUse.OTHER, 0, 0, 30, 0, 30, 1, 0, 1);
+    PlanSketch sketch =
+        new PlanSketch("Crowd").room("Cell", RoomUse.OTHER, 0, 0, 30, 0, 30, 1, 0, 1);
     sketch.floor("F", DrawingUnit.METRES);
     for (int i = 1; i <= 200; i++) {
       sketch.device("Device " + i, DeviceKind.MOTION, "Cell", 15, 0.5);
@@ -203,8 +206,16 @@ class FloorLayoutTest {
         String room = "Room number " + (i * rows + j);
         rooms.add(room);
         sketch.room(
-            room, uses.get(random.nextInt(uses.size())),
-            x[i], y[j], x[i + 1], y[j], x[i + 1], y[j + 1], x[i], y[j + 1]);
+            room,
+            uses.get(random.nextInt(uses.size())),
+            x[i],
+            y[j],
+            x[i + 1],
+            y[j],
+            x[i + 1],
+            y[j + 1],
+            x[i],
+            y[j + 1]);
       }
     }
     sketch.floor("F", random.nextBoolean() ? DrawingUnit.METRES : DrawingUnit.FEET);
@@ -217,7 +228,11 @@ class FloorLayoutTest {
         sketch.device(device, kind, room);
       } else {
         sketch.device(
-            device, kind, room, random.nextDouble() * x[columns], random.nextDouble() * y[rows],
+            device,
+            kind,
+            room,
+            random.nextDouble() * x[columns],
+            random.nextDouble() * y[rows],
             random.nextInt(360));
       }
       sketch.zone(number, "Zone " + number, ZoneResponse.INSTANT, device);

@@ -84,9 +84,14 @@ final class PlanSketch {
   }
 
   PlanSketch opening(
-      String name, OpeningKind kind, String room, String beyond, int edge, double at, double width) {
-    return opening(
-        name, kind, room, beyond, edge, at, width, Fact.missing(), Fact.missing());
+      String name,
+      OpeningKind kind,
+      String room,
+      String beyond,
+      int edge,
+      double at,
+      double width) {
+    return opening(name, kind, room, beyond, edge, at, width, Fact.missing(), Fact.missing());
   }
 
   PlanSketch door(
@@ -107,18 +112,36 @@ final class PlanSketch {
       Fact<Swing> opens) {
     openings.add(
         new Opening(
-            name, kind, new EdgeSelector(room, beyond, Fact.of(edge)), Fact.of(metres(at)),
-            Fact.of(metres(width)), Fact.missing(), hinge, opens, Fact.missing(), Fact.missing(),
-            Fact.missing(), Fact.missing()));
+            name,
+            kind,
+            new EdgeSelector(room, beyond, Fact.of(edge)),
+            Fact.of(metres(at)),
+            Fact.of(metres(width)),
+            Fact.missing(),
+            hinge,
+            opens,
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing()));
     return this;
   }
 
   PlanSketch openingWithoutPlace(String name, OpeningKind kind, String room, String beyond) {
     openings.add(
         new Opening(
-            name, kind, new EdgeSelector(room, beyond, Fact.missing()), Fact.missing(),
-            Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(),
-            Fact.missing(), Fact.missing(), Fact.missing()));
+            name,
+            kind,
+            new EdgeSelector(room, beyond, Fact.missing()),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing()));
     return this;
   }
 
@@ -135,8 +158,16 @@ final class PlanSketch {
   PlanSketch floor(String name, DrawingUnit unit) {
     floors.add(
         new Floor(
-            name, unit, Fact.missing(), Fact.missing(), Fact.missing(), rooms, walls, openings,
-            furniture, stairs));
+            name,
+            unit,
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            rooms,
+            walls,
+            openings,
+            furniture,
+            stairs));
     rooms.clear();
     walls.clear();
     openings.clear();
@@ -147,14 +178,18 @@ final class PlanSketch {
 
   /** A device at a place. */
   PlanSketch device(String name, DeviceKind kind, String room, double x, double y) {
-    return device(name, kind, Fact.of(room), Fact.missing(), Fact.of(new Point(x, y)), Fact.missing());
+    return device(
+        name, kind, Fact.of(room), Fact.missing(), Fact.of(new Point(x, y)), Fact.missing());
   }
 
   /** A detector that looks somewhere. */
-  PlanSketch device(
-      String name, DeviceKind kind, String room, double x, double y, double bearing) {
+  PlanSketch device(String name, DeviceKind kind, String room, double x, double y, double bearing) {
     return device(
-        name, kind, Fact.of(room), Fact.missing(), Fact.of(new Point(x, y)),
+        name,
+        kind,
+        Fact.of(room),
+        Fact.missing(),
+        Fact.of(new Point(x, y)),
         Fact.of(new Angle(bearing, bearing + " deg")));
   }
 
@@ -178,14 +213,35 @@ final class PlanSketch {
     DeviceTraits none = DeviceTraits.none();
     DeviceTraits traits =
         new DeviceTraits(
-            Fact.of(kind), none.wiring(), none.inputs(), none.standbyCurrent(), none.alarmCurrent(),
-            none.minimumVoltage(), none.coverage(), none.cellLife(), none.replaceAfter(),
-            none.securityGrade(), none.sensitivity(), none.frequency(), none.latching());
+            Fact.of(kind),
+            none.wiring(),
+            none.inputs(),
+            none.standbyCurrent(),
+            none.alarmCurrent(),
+            none.minimumVoltage(),
+            none.coverage(),
+            none.cellLife(),
+            none.replaceAfter(),
+            none.securityGrade(),
+            none.sensitivity(),
+            none.frequency(),
+            none.latching());
     devices.put(
         name,
         new Device(
-            name, Fact.missing(), traits, room, opening, at, Fact.missing(), bearing,
-            Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing()));
+            name,
+            Fact.missing(),
+            traits,
+            room,
+            opening,
+            at,
+            Fact.missing(),
+            bearing,
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing()));
     return this;
   }
 
@@ -197,9 +253,19 @@ final class PlanSketch {
   PlanSketch supply(String name, String room) {
     supplies.add(
         new Supply(
-            name, Fact.of(room), Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(),
-            Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(),
-            Fact.missing(), Fact.missing()));
+            name,
+            Fact.of(room),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing()));
     return this;
   }
 
@@ -218,10 +284,26 @@ final class PlanSketch {
   private PlanSketch zone(int number, String name, ZoneResponse response, ZoneDevice device) {
     zones.add(
         new Zone(
-            number, name, response, List.of(Partition.ONLY.name()), List.of(device),
-            Fact.missing(), List.of(), Fact.missing(), List.of(), Fact.missing(), Fact.missing(),
-            Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing(), List.of(),
-            Fact.missing(), Fact.missing(), Fact.missing(), Fact.missing()));
+            number,
+            name,
+            response,
+            List.of(Partition.ONLY.name()),
+            List.of(device),
+            Fact.missing(),
+            List.of(),
+            Fact.missing(),
+            List.of(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            List.of(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing()));
     return this;
   }
 
@@ -229,15 +311,32 @@ final class PlanSketch {
     PanelSettings none = PanelSettings.none();
     PanelSettings panel =
         new PanelSettings(
-            Fact.missing(), panelRoom, Fact.missing(), none.entryDelays(), none.exitTime(),
-            none.sounderTime(), none.abortWindow(), none.cancelWindow(),
-            none.recentClosingWindow(), none.swingerLimit(), none.exitRestart(),
-            none.automaticStay(), none.mainsFailureReport(), none.radioSupervision(),
-            none.keypadLockOut(), none.crossZones());
+            Fact.missing(),
+            panelRoom,
+            Fact.missing(),
+            none.entryDelays(),
+            none.exitTime(),
+            none.sounderTime(),
+            none.abortWindow(),
+            none.cancelWindow(),
+            none.recentClosingWindow(),
+            none.swingerLimit(),
+            none.exitRestart(),
+            none.automaticStay(),
+            none.mainsFailureReport(),
+            none.radioSupervision(),
+            none.keypadLockOut(),
+            none.crossZones());
     return new SitePlan(
         new Site(
-            site, Fact.missing(), List.of(), Fact.missing(), Fact.missing(), Fact.missing(),
-            Fact.missing(), Fact.missing()),
+            site,
+            Fact.missing(),
+            List.of(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing()),
         List.of(),
         Fact.missing(),
         List.of(),

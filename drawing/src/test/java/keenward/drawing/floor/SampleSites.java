@@ -67,7 +67,16 @@ final class SampleSites {
         .wall("Cold store", "Passage", Material.INSULATED_PANEL)
         .wall("Cold store", "Flour store", Material.INSULATED_PANEL)
         .wall("Office", "Passage", Material.PLASTERBOARD)
-        .opening("Shop door", OpeningKind.DOUBLE_DOOR, "Shop", "outside", 1, 3.8, 1.5, Fact.missing(), Fact.of(Swing.IN))
+        .opening(
+            "Shop door",
+            OpeningKind.DOUBLE_DOOR,
+            "Shop",
+            "outside",
+            1,
+            3.8,
+            1.5,
+            Fact.missing(),
+            Fact.of(Swing.IN))
         .opening("Shop window", OpeningKind.FIXED_WINDOW, "Shop", "outside", 1, 0.6, 2.4)
         .door("Shop to bakehouse", "Shop", "Bakehouse", 1, 1, Hinge.LEFT, Swing.IN)
         .door("Hall door", "Stair hall", "outside", 1, 0.45, Hinge.LEFT, Swing.IN)
@@ -76,7 +85,8 @@ final class SampleSites {
         .opening("Office window", OpeningKind.WINDOW, "Office", "outside", 1, 1, 1.2)
         .door("Bakehouse door", "Bakehouse", "Passage", 1, 0.3, Hinge.LEFT, Swing.IN)
         .opening("Bakehouse window", OpeningKind.WINDOW, "Bakehouse", "outside", 1, 2, 1.5)
-        .opening("Cold store door", OpeningKind.SLIDING_DOOR, "Cold store", "Bakehouse", 1, 1.2, 1.2)
+        .opening(
+            "Cold store door", OpeningKind.SLIDING_DOOR, "Cold store", "Bakehouse", 1, 1.2, 1.2)
         .door("Flour store door", "Flour store", "Passage", 1, 1, Hinge.RIGHT, Swing.IN)
         .opening("Flour hatch", OpeningKind.ROLLER_SHUTTER, "Flour store", "outside", 2, 0.5, 1.8)
         .door("Yard door", "Passage", "outside", 1, 0.3, Hinge.LEFT, Swing.IN)
@@ -117,7 +127,8 @@ final class SampleSites {
         .room("Bedroom", RoomUse.BEDROOM, 7.8, 0, 11, 0, 11, 5, 7.8, 5)
         .room("Kitchen", RoomUse.KITCHEN, 0, 5, 6, 5, 6, 10.4, 0, 10.4)
         .room("Bathroom", RoomUse.BATHROOM, 6, 6.2, 8.2, 6.2, 8.2, 10.4, 6, 10.4)
-        .room("Back bedroom", RoomUse.BEDROOM, 9.2, 5, 11, 5, 11, 10.4, 8.2, 10.4, 8.2, 6.2, 9.2, 6.2)
+        .room(
+            "Back bedroom", RoomUse.BEDROOM, 9.2, 5, 11, 5, 11, 10.4, 8.2, 10.4, 8.2, 6.2, 9.2, 6.2)
         .door("Living door", "Living", "Landing", 1, 3, Hinge.LEFT, Swing.IN)
         .opening("Living window", OpeningKind.WINDOW, "Living", "outside", 1, 1.8, 2.4)
         .opening("Kitchen way", OpeningKind.DOORWAY, "Living", "Kitchen", 1, 1.2, 0.9)
@@ -138,7 +149,10 @@ final class SampleSites {
         .device("Landing sounder", DeviceKind.SOUNDER, "Landing", 7.7, 2.7);
   }
 
-  /** A boathouse with slanted walls and every kind of opening, wall and symbol that the bakery lacks. */
+  /**
+   * A boathouse with slanted walls and every kind of opening, wall and symbol that the bakery
+   * lacks.
+   */
   static SitePlan boathouse() {
     return new PlanSketch("Weir End Boathouse")
         .room("Boat bay", RoomUse.GARAGE, 0, 0, 12, 0, 14, 3, 14, 8, 0, 8)
@@ -150,7 +164,16 @@ final class SampleSites {
         .wall("Changing room", "Club room & bar", Material.GLASS)
         .lowWall("Boat bay", "Workshop")
         .opening("Slipway shutter", OpeningKind.ROLLER_SHUTTER, "Boat bay", "outside", 1, 1, 5)
-        .opening("Side gate", OpeningKind.GATE, "Boat bay", "outside", 2, 0.8, 1.8, Fact.of(Hinge.LEFT), Fact.of(Swing.OUT))
+        .opening(
+            "Side gate",
+            OpeningKind.GATE,
+            "Boat bay",
+            "outside",
+            2,
+            0.8,
+            1.8,
+            Fact.of(Hinge.LEFT),
+            Fact.of(Swing.OUT))
         .opening("Oar hatch", OpeningKind.HATCH, "Boat bay", "outside", 3, 1, 1)
         .opening("Roof light", OpeningKind.ROOF_WINDOW, "Workshop", "outside", 1, 1, 1.4)
         .opening("Workshop door", OpeningKind.DOOR, "Workshop", "Boat bay", 1, 1, 0.9)

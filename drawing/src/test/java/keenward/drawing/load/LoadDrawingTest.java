@@ -10,18 +10,35 @@ class LoadDrawingTest {
 
   private static final SupplyLoad MAIN =
       new SupplyLoad(
-          "Main", 420, 1180, Optional.of(1200.0), Optional.of(16.9), Optional.of(7.0), Optional.of(false), false);
+          "Main",
+          420,
+          1180,
+          Optional.of(1200.0),
+          Optional.of(16.9),
+          Optional.of(7.0),
+          Optional.of(false),
+          false);
   private static final SupplyLoad LOFT =
       new SupplyLoad(
-          "Loft <box>", 60, 95.4, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), true);
+          "Loft <box>",
+          60,
+          95.4,
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          true);
 
   @Test
   void barsAreInProportion() {
     String svg = LoadDrawing.svg(List.of(MAIN), LoadOptions.paper());
-    // 680 px less two margins of 16, 60 for names and 108 for values leave 480 px for the greatest value, 1200 mA.
+    // 680 px less two margins of 16, 60 for names and 108 for values leave 480 px for the greatest
+    // value, 1200 mA.
     assertThat(svg).contains("width=\"168\" height=\"13\"").contains("width=\"472\" height=\"13\"");
     // And for 16.9 Ah.
-    assertThat(svg).contains("width=\"480\" height=\"13\"").contains("width=\"198.82\" height=\"13\"");
+    assertThat(svg)
+        .contains("width=\"480\" height=\"13\"")
+        .contains("width=\"198.82\" height=\"13\"");
   }
 
   @Test
@@ -40,7 +57,17 @@ class LoadDrawingTest {
   void noSuppliesAndNoLoadsStillDraw() {
     assertThat(LoadDrawing.svg(List.of(), LoadOptions.phone())).contains("load-drawing");
     SupplyLoad idle =
-        new SupplyLoad("Idle", 0, 0, Optional.empty(), Optional.of(0.0), Optional.empty(), Optional.empty(), false);
-    assertThat(LoadDrawing.svg(List.of(idle), LoadOptions.phone())).contains(">0 mA<").doesNotContain("NaN");
+        new SupplyLoad(
+            "Idle",
+            0,
+            0,
+            Optional.empty(),
+            Optional.of(0.0),
+            Optional.empty(),
+            Optional.empty(),
+            false);
+    assertThat(LoadDrawing.svg(List.of(idle), LoadOptions.phone()))
+        .contains(">0 mA<")
+        .doesNotContain("NaN");
   }
 }

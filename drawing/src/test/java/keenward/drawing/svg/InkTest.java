@@ -9,21 +9,46 @@ class InkTest {
 
   private static final List<Ink> WRITTEN =
       List.of(
-          Ink.TEXT, Ink.QUIET, Ink.INTRUSION, Ink.PERSON, Ink.FIRE, Ink.GAS, Ink.PLANT, Ink.GEAR,
-          Ink.ERROR, Ink.WARNING, Ink.NOTE);
+          Ink.TEXT,
+          Ink.QUIET,
+          Ink.INTRUSION,
+          Ink.PERSON,
+          Ink.FIRE,
+          Ink.GAS,
+          Ink.PLANT,
+          Ink.GEAR,
+          Ink.ERROR,
+          Ink.WARNING,
+          Ink.NOTE);
 
   private static final List<Ink> GROUNDS =
       List.of(
-          Ink.PAPER, Ink.TRADE, Ink.WORK, Ink.STORE, Ink.COLD, Ink.WAY, Ink.LIVING, Ink.SLEEPING,
-          Ink.WET, Ink.PLANT_ROOM, Ink.ANY_USE, Ink.FURNITURE);
+          Ink.PAPER,
+          Ink.TRADE,
+          Ink.WORK,
+          Ink.STORE,
+          Ink.COLD,
+          Ink.WAY,
+          Ink.LIVING,
+          Ink.SLEEPING,
+          Ink.WET,
+          Ink.PLANT_ROOM,
+          Ink.ANY_USE,
+          Ink.FURNITURE);
 
-  /** WCAG 2.1, success criterion 1.4.3: contrast of at least 4.5:1 for text (formula from memory). */
+  /**
+   * WCAG 2.1, success criterion 1.4.3: contrast of at least 4.5:1 for text (formula from memory).
+   */
   @Test
   void wordsAndSymbolsCanBeReadOnEveryGroundLightAndDark() {
     for (Ink ground : GROUNDS) {
       for (Ink ink : WRITTEN) {
-        assertThat(contrast(ink.light(), ground.light())).as(ink + " on " + ground).isGreaterThan(4.5);
-        assertThat(contrast(ink.dark(), ground.dark())).as(ink + " on dark " + ground).isGreaterThan(4.5);
+        assertThat(contrast(ink.light(), ground.light()))
+            .as(ink + " on " + ground)
+            .isGreaterThan(4.5);
+        assertThat(contrast(ink.dark(), ground.dark()))
+            .as(ink + " on dark " + ground)
+            .isGreaterThan(4.5);
       }
     }
     assertThat(contrast(Ink.TEXT.light(), Ink.HIGHLIGHT.light())).isGreaterThan(4.5);

@@ -10,7 +10,8 @@ class LetteringTest {
   @Test
   void wordsAreAsWideAsTheirLetters() {
     // DejaVu Sans: H 752, a 613, l 278, 1 636 thousandths; bold H 837.
-    assertThat(Lettering.width("Hall1", 10, false)).isCloseTo(7.52 + 6.13 + 2 * 2.78 + 6.36, within(1e-9));
+    assertThat(Lettering.width("Hall1", 10, false))
+        .isCloseTo(7.52 + 6.13 + 2 * 2.78 + 6.36, within(1e-9));
     assertThat(Lettering.width("H", 10, true)).isCloseTo(8.37, within(1e-9));
     assertThat(Lettering.width("漢", 10, false)).isEqualTo(10);
   }

@@ -25,9 +25,12 @@ class TimelineDrawingTest {
   @Test
   void rowsStandInOrderOfTimeEachOnALineOfItsOwn() {
     TimelineLayout layout = TimelineLayout.of(ENTRY, TimelineOptions.desk("Entry"));
-    assertThat(layout.lines()).extracting(line -> line.row().label())
+    assertThat(layout.lines())
+        .extracting(line -> line.row().label())
         .containsExactly("Ines opens the yard door", "entry delay", "Ines disarms", "130 burglary");
-    assertThat(layout.times()).extracting(TimelineLayout.Time::text).containsExactly("0:00", "0:12", "0:34.5");
+    assertThat(layout.times())
+        .extracting(TimelineLayout.Time::text)
+        .containsExactly("0:00", "0:12", "0:34.5");
     assertThat(layout.lanes().keySet()).containsExactly("people", "keypad", "centre");
   }
 
@@ -40,7 +43,8 @@ class TimelineDrawingTest {
     // 30 s is 18 of the 22.5 s between the two rows.
     assertThat(delay.endY()).isEqualTo(at12 + (at34 - at12) * 18 / 22.5);
     TimelineLayout open =
-        TimelineLayout.of(List.of(span(0, 300, "sounder", "runs", Kind.ALARM)), TimelineOptions.desk("Open"));
+        TimelineLayout.of(
+            List.of(span(0, 300, "sounder", "runs", Kind.ALARM)), TimelineOptions.desk("Open"));
     assertThat(open.lines().getFirst().endY()).isGreaterThan(open.lines().getFirst().y());
   }
 
@@ -55,14 +59,22 @@ class TimelineDrawingTest {
         String label = "word ".repeat(1 + random.nextInt(30));
         Kind kind = kinds.get(random.nextInt(kinds.size()));
         rows.add(
-            span(seconds, seconds + random.nextInt(3) * 40, "lane " + random.nextInt(5), label, kind)
+            span(
+                    seconds,
+                    seconds + random.nextInt(3) * 40,
+                    "lane " + random.nextInt(5),
+                    label,
+                    kind)
                 .because(random.nextBoolean() ? "" : label));
       }
-      for (TimelineOptions options : List.of(TimelineOptions.desk("t"), TimelineOptions.phone("t"))) {
+      for (TimelineOptions options :
+          List.of(TimelineOptions.desk("t"), TimelineOptions.phone("t"))) {
         TimelineLayout layout = TimelineLayout.of(rows, options);
         Line previous = layout.lines().getFirst();
         for (Line line : layout.lines().subList(1, layout.lines().size())) {
-          assertThat(line.y()).as("seed " + seed).isGreaterThanOrEqualTo(previous.y() + previous.height());
+          assertThat(line.y())
+              .as("seed " + seed)
+              .isGreaterThanOrEqualTo(previous.y() + previous.height());
           assertThat(line.row().seconds()).isGreaterThanOrEqualTo(previous.row().seconds());
           previous = line;
         }
@@ -71,12 +83,11 @@ class TimelineDrawingTest {
           boolean bold = TimelineLayout.isBold(line.row());
           assertThat(line.labels())
               .as("seed " + seed)
-              .allSatisfy(
-                  text ->
-                      assertThat(
-                              layout.textLeft()
-                                  + Lettering.width(text, TimelineLayout.LABEL_SIZE, bold))
-                          .isLessThanOrEqualTo(options.widthPixels() - TimelineLayout.MARGIN_PIXELS));
+              .allSatisfy(text ->
+                  assertThat(
+                          layout.textLeft()
+                              + Lettering.width(text, TimelineLayout.LABEL_SIZE, bold))
+                      .isLessThanOrEqualTo(options.widthPixels() - TimelineLayout.MARGIN_PIXELS));
         }
       }
     }

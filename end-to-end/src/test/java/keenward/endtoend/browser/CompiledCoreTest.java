@@ -90,11 +90,11 @@ class CompiledCoreTest {
     open(page);
     int compared = 0;
     for (Path file : demoSites()) {
-      SitePlan plan = SitePlanReader.read(file.toString(), Files.readAllBytes(file)).plan().orElseThrow();
+      SitePlan plan =
+          SitePlanReader.read(file.toString(), Files.readAllBytes(file)).plan().orElseThrow();
       PlannedSystem system = SystemModels.from(plan);
       String text = SystemText.write(system.model());
-      for (StandardScenario scenario :
-          StandardScenarios.of(plan, system, Building.of(plan))) {
+      for (StandardScenario scenario : StandardScenarios.of(plan, system, Building.of(plan))) {
         Object shown =
             page.evaluate(
                 "async both => (await import('/keenward.js')).rehearseSystem(both[0], both[1])",

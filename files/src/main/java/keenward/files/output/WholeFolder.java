@@ -12,9 +12,9 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 
 /**
- * Replaces a folder of results as a whole: what stands under its name is the former content or the new one, never a
- * mixture. Two programs that write the same folder take turns. What a killed program leaves behind is put right by the
- * next one.
+ * Replaces a folder of results as a whole: what stands under its name is the former content or the
+ * new one, never a mixture. Two programs that write the same folder take turns. What a killed
+ * program leaves behind is put right by the next one.
  */
 public final class WholeFolder {
 
@@ -37,19 +37,24 @@ public final class WholeFolder {
   /**
    * Replaces {@code parent/name} by what the filler writes.
    *
-   * @throws IOException when something cannot be written, or when the folder holds what this program did not write
+   * @throws IOException when something cannot be written, or when the folder holds what this
+   *     program did not write
    */
   // The lock is held, not used.
   @SuppressWarnings("try")
   // One process may not hold a file lock twice, so its threads take turns here first.
-  public static synchronized Path replace(Path parent, String name, Filler filler) throws IOException {
+  public static synchronized Path replace(Path parent, String name, Filler filler)
+      throws IOException {
     Files.createDirectories(parent);
     Path folder = parent.resolve(name);
     try (FileChannel channel =
             FileChannel.open(
-                parent.resolve("." + name + ".lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+                parent.resolve("." + name + ".lock"),
+                StandardOpenOption.CREATE,
+                StandardOpenOption.WRITE);
         FileLock _ = channel.lock()) {
-      swap(folder, parent.resolve("." + name + ".new"), parent.resolve("." + name + ".old"), filler);
+      swap(
+          folder, parent.resolve("." + name + ".new"), parent.resolve("." + name + ".old"), filler);
     }
     return folder;
   }
@@ -89,7 +94,8 @@ public final class WholeFolder {
     try (var content = Files.list(folder)) {
       if (content.findAny().isPresent()) {
         throw new IOException(
-            folder + " holds files that Keenward did not write: name another folder for the results");
+            folder
+                + " holds files that Keenward did not write: name another folder for the results");
       }
     }
   }

@@ -80,7 +80,8 @@ final class ActionBinder {
         switch (text) {
           case "location" -> Optional.of(new Destination.ToLocation());
           case "next location" -> Optional.of(new Destination.ToNeighbour(Effect.Move.NEXT));
-          case "previous location" -> Optional.of(new Destination.ToNeighbour(Effect.Move.PREVIOUS));
+          case "previous location" ->
+              Optional.of(new Destination.ToNeighbour(Effect.Move.PREVIOUS));
           default -> Optional.empty();
         };
     if (location.isEmpty()) {

@@ -26,13 +26,9 @@ final class CapacityBinder {
     Fields fields = capacity.get();
     fields
         .find(PanelDescriptionShape.CAPACITY_ZONES)
-        .ifPresent(
-            ranges ->
-                ranges.forEach(
-                    (wiring, range) ->
-                        zones.put(
-                            wiring.word(),
-                            new Capacity.NumberRange(range.least(), range.most()))));
+        .ifPresent(ranges ->
+            ranges.forEach((wiring, range) ->
+                zones.put(wiring.word(), new Capacity.NumberRange(range.least(), range.most()))));
     for (Field<Integer> count :
         List.of(
             PanelDescriptionShape.CAPACITY_PARTITIONS,

@@ -13,9 +13,9 @@ import keenward.core.quantities.Span;
 import keenward.files.QuotedText;
 
 /**
- * The language of conditions: {@code zone.kind = wired | radio}, {@code zone.kind != unused}, {@code
- * record zone = 1}, {@code within 60 s of power-up}, {@code locked}, {@code keypad = Stub}; each may
- * follow {@code not}; several are joined by {@code and} or by {@code or}, not by both.
+ * The language of conditions: {@code zone.kind = wired | radio}, {@code zone.kind != unused},
+ * {@code record zone = 1}, {@code within 60 s of power-up}, {@code locked}, {@code keypad = Stub};
+ * each may follow {@code not}; several are joined by {@code and} or by {@code or}, not by both.
  */
 final class ConditionText {
   private static final String EXPECTED =
@@ -66,12 +66,14 @@ final class ConditionText {
     }
     int unequal = text.indexOf("!=");
     if (unequal > 0) {
-      return comparison(pointer, text.substring(0, unequal).strip(), text.substring(unequal + 2).strip())
+      return comparison(
+              pointer, text.substring(0, unequal).strip(), text.substring(unequal + 2).strip())
           .map(Condition.Not::new);
     }
     int equal = text.indexOf('=');
     if (equal > 0) {
-      return comparison(pointer, text.substring(0, equal).strip(), text.substring(equal + 1).strip());
+      return comparison(
+          pointer, text.substring(0, equal).strip(), text.substring(equal + 1).strip());
     }
     faults.add(pointer, "cannot read the condition " + QuotedText.of(text), EXPECTED, "reword it");
     return Optional.empty();
@@ -109,7 +111,8 @@ final class ConditionText {
           "give the locations screens of their own instead");
       return Optional.empty();
     }
-    return values(pointer, left, right).map(values -> new Condition.FieldIs(reference.get(), values));
+    return values(pointer, left, right)
+        .map(values -> new Condition.FieldIs(reference.get(), values));
   }
 
   private Optional<Condition> recordIs(String pointer, String name, String number) {

@@ -13,9 +13,9 @@ import keenward.files.QuotedText;
 
 /**
  * The language of effects: {@code set zone.kind = wired}, {@code reset zone.name}, {@code reset
- * record zone}, {@code reset all}, {@code reset all except code}, {@code next zone}, {@code previous
- * zone}, either with {@code around} to go round, {@code choose zone 4}, {@code choose known zone},
- * {@code keep}, {@code drop}, {@code unlock}.
+ * record zone}, {@code reset all}, {@code reset all except code}, {@code next zone}, {@code
+ * previous zone}, either with {@code around} to go round, {@code choose zone 4}, {@code choose
+ * known zone}, {@code keep}, {@code drop}, {@code unlock}.
  */
 final class EffectText {
   private static final String EXPECTED =

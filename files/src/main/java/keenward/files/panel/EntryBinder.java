@@ -52,7 +52,8 @@ final class EntryBinder {
     if (given.size() > 1) {
       faults.add(
           screen,
-          "a screen with several entries: " + String.join(", ", given.stream().map(Field::name).toList()),
+          "a screen with several entries: "
+              + String.join(", ", given.stream().map(Field::name).toList()),
           "at most one",
           "split it into several screens");
       return Optional.empty();
@@ -64,7 +65,8 @@ final class EntryBinder {
           fields
               .find(kind)
               .filter(Fields::isComplete)
-              .flatMap(inner -> Optional.ofNullable(kinds.get(kind)).flatMap(bind -> bind.apply(pointer, inner)));
+              .flatMap(inner ->
+                  Optional.ofNullable(kinds.get(kind)).flatMap(bind -> bind.apply(pointer, inner)));
     }
     return entry;
   }
@@ -74,12 +76,20 @@ final class EntryBinder {
     Optional<Target> target = target(pointer, fields, true);
     Optional<Action> then = then(pointer, fields);
     if (length.least() < 1 || length.most() > 40) {
-      faults.add(pointer + "/length", "an entry of " + length.least() + " to " + length.most() + " digits", "1 to 40 digits", "mend the length");
+      faults.add(
+          pointer + "/length",
+          "an entry of " + length.least() + " to " + length.most() + " digits",
+          "1 to 40 digits",
+          "mend the length");
     }
     boolean advances = fields.find(PanelDescriptionShape.ADVANCES).orElse(false);
     String confirm = key(pointer, fields, PanelDescriptionShape.CONFIRM);
     if (!advances && !fields.mentions(PanelDescriptionShape.CONFIRM)) {
-      faults.add(pointer, "digits that nothing confirms", "confirm: KEY, or advances: yes", "add one of them");
+      faults.add(
+          pointer,
+          "digits that nothing confirms",
+          "confirm: KEY, or advances: yes",
+          "add one of them");
     }
     if (target.isEmpty() || then.isEmpty()) {
       return Optional.empty();
@@ -126,27 +136,27 @@ final class EntryBinder {
     if (digits) {
       fields
           .find(PanelDescriptionShape.RECORD_TARGET)
-          .ifPresent(
-              record -> {
-                given.add("record");
-                targets.add(vocabulary.record(pointer + "/record", record).map(Target.ToRecord::new));
-              });
+          .ifPresent(record -> {
+            given.add("record");
+            targets.add(vocabulary.record(pointer + "/record", record).map(Target.ToRecord::new));
+          });
       if (fields.find(PanelDescriptionShape.LOCATION_TARGET).orElse(false)) {
         given.add("location");
         targets.add(Optional.of(new Target.ToLocation()));
       }
       fields
           .find(PanelDescriptionShape.ITEMS)
-          .ifPresent(
-              items -> {
-                given.add("items");
-                targets.add(items(pointer + "/items", items));
-              });
+          .ifPresent(items -> {
+            given.add("items");
+            targets.add(items(pointer + "/items", items));
+          });
     }
     if (given.size() != 1) {
       faults.add(
           pointer,
-          given.isEmpty() ? "an entry without a goal" : "an entry with several goals: " + String.join(", ", given),
+          given.isEmpty()
+              ? "an entry without a goal"
+              : "an entry with several goals: " + String.join(", ", given),
           digits
               ? "exactly one of into, record, location, aside, again, equals, items"
               : "exactly one of into, again, equals, aside",
@@ -166,21 +176,19 @@ final class EntryBinder {
       Function<FieldReference, Target> target) {
     fields
         .find(key)
-        .ifPresent(
-            name -> {
-              String place = YamlPointer.child(pointer, key.name());
-              given.add(key.name());
-              targets.add(reference(place, name, digits ? TypeKind.TYPED : TypeKind.CODE).map(target));
-            });
+        .ifPresent(name -> {
+          String place = YamlPointer.child(pointer, key.name());
+          given.add(key.name());
+          targets.add(reference(place, name, digits ? TypeKind.TYPED : TypeKind.CODE).map(target));
+        });
   }
 
   private Optional<Target> items(String pointer, Map<String, List<BranchText>> items) {
     Map<String, Action> bound = new LinkedHashMap<>();
-    items.forEach(
-        (typed, action) ->
-            actions
-                .bind(YamlPointer.child(pointer, typed), action)
-                .ifPresent(each -> bound.put(typed, each)));
+    items.forEach((typed, action) ->
+        actions
+            .bind(YamlPointer.child(pointer, typed), action)
+            .ifPresent(each -> bound.put(typed, each)));
     return bound.size() == items.size() ? Optional.of(new Target.ToItem(bound)) : Optional.empty();
   }
 
@@ -250,7 +258,11 @@ final class EntryBinder {
     Optional<FieldReference> reference = vocabulary.reference(pointer, name);
     Optional<FieldType> type = reference.isPresent() ? vocabulary.type(name) : Optional.empty();
     if (type.isPresent() && !kind.fits(type.get())) {
-      faults.add(pointer, name + " cannot be entered this way", kind.expectation, "use another kind of entry, or another field");
+      faults.add(
+          pointer,
+          name + " cannot be entered this way",
+          kind.expectation,
+          "use another kind of entry, or another field");
       return Optional.empty();
     }
     return reference;
@@ -278,7 +290,8 @@ final class EntryBinder {
   }
 
   private void needsMove(String pointer, Fields fields) {
-    if (!fields.mentions(PanelDescriptionShape.NEXT) && !fields.mentions(PanelDescriptionShape.PREVIOUS)) {
+    if (!fields.mentions(PanelDescriptionShape.NEXT)
+        && !fields.mentions(PanelDescriptionShape.PREVIOUS)) {
       faults.add(pointer, "nothing moves on", "next: KEY or previous: KEY", "add one of them");
     }
   }
@@ -286,7 +299,8 @@ final class EntryBinder {
   /** The confirm key of an entry that cannot do without. */
   private String needed(String pointer, Fields fields) {
     if (!fields.mentions(PanelDescriptionShape.CONFIRM)) {
-      faults.add(pointer, "an entry that nothing confirms", "confirm: KEY", "add the key that confirms");
+      faults.add(
+          pointer, "an entry that nothing confirms", "confirm: KEY", "add the key that confirms");
     }
     return key(pointer, fields, PanelDescriptionShape.CONFIRM);
   }
@@ -294,11 +308,10 @@ final class EntryBinder {
   private Optional<Entry> menu(String pointer, Fields fields) {
     List<Entry.Item> items = new ArrayList<>();
     Map<String, List<BranchText>> given = fields.get(PanelDescriptionShape.MENU_ITEMS);
-    given.forEach(
-        (shown, action) ->
-            actions
-                .bind(YamlPointer.child(pointer + "/items", shown), action)
-                .ifPresent(bound -> items.add(new Entry.Item(shown, bound))));
+    given.forEach((shown, action) ->
+        actions
+            .bind(YamlPointer.child(pointer + "/items", shown), action)
+            .ifPresent(bound -> items.add(new Entry.Item(shown, bound))));
     if (given.isEmpty()) {
       faults.add(pointer + "/items", "a menu without items", "at least one", "add one");
     }
@@ -351,7 +364,11 @@ final class EntryBinder {
     Optional<Action> then = then(pointer, fields);
     String confirm = needed(pointer, fields);
     if (faults.declared("/typing/letters").isEmpty()) {
-      faults.add(pointer, "text by multi-tap, and no letters", "letters under typing", "add typing: { letters: ... }");
+      faults.add(
+          pointer,
+          "text by multi-tap, and no letters",
+          "letters under typing",
+          "add typing: { letters: ... }");
     }
     return field.isEmpty() || then.isEmpty()
         ? Optional.empty()
@@ -405,7 +422,8 @@ final class EntryBinder {
 
   private Optional<Entry> hear(String pointer, Fields fields) {
     Optional<FieldReference> serial =
-        reference(pointer + "/serial", fields.get(PanelDescriptionShape.HEAR_SERIAL), TypeKind.SERIAL);
+        reference(
+            pointer + "/serial", fields.get(PanelDescriptionShape.HEAR_SERIAL), TypeKind.SERIAL);
     Optional<String> partName = fields.find(PanelDescriptionShape.HEAR_PART);
     Optional<FieldReference> part =
         partName.flatMap(name -> reference(pointer + "/part", name, TypeKind.CHOICE));
@@ -413,9 +431,13 @@ final class EntryBinder {
     Optional<Action> expired = action(pointer, fields, PanelDescriptionShape.HEAR_EXPIRED);
     int wait = Tenths.of(faults, pointer + "/wait", fields.get(PanelDescriptionShape.HEAR_WAIT));
     if (wait == 0) {
-      faults.add(pointer + "/wait", "listens for no time at all", "a time such as 90 s", "mend the time");
+      faults.add(
+          pointer + "/wait", "listens for no time at all", "a time such as 90 s", "mend the time");
     }
-    if (serial.isEmpty() || partName.isPresent() != part.isPresent() || then.isEmpty() || expired.isEmpty()) {
+    if (serial.isEmpty()
+        || partName.isPresent() != part.isPresent()
+        || then.isEmpty()
+        || expired.isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(
@@ -435,8 +457,7 @@ final class EntryBinder {
         : Optional.of(STAY);
   }
 
-  private Optional<Action> action(
-      String pointer, Fields fields, Field<List<BranchText>> field) {
+  private Optional<Action> action(String pointer, Fields fields, Field<List<BranchText>> field) {
     return fields
         .find(field)
         .flatMap(texts -> actions.bind(YamlPointer.child(pointer, field.name()), texts));

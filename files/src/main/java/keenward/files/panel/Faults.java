@@ -28,7 +28,10 @@ final class Faults {
 
   /** The place of the value at a pointer, or of the nearest thing there is. */
   static Span place(YamlDocument document, String pointer) {
-    return document.find(pointer).map(YamlNode::span).orElseGet(() -> document.nearestPlace(pointer));
+    return document
+        .find(pointer)
+        .map(YamlNode::span)
+        .orElseGet(() -> document.nearestPlace(pointer));
   }
 
   void add(String pointer, String what, String expected, String remedy) {
@@ -46,8 +49,7 @@ final class Faults {
   }
 
   private static String some(Collection<String> candidates) {
-    String names =
-        candidates.stream().limit(MOST_NAMES_SHOWN).collect(Collectors.joining(", "));
+    String names = candidates.stream().limit(MOST_NAMES_SHOWN).collect(Collectors.joining(", "));
     return candidates.size() > MOST_NAMES_SHOWN ? names + ", ..." : names;
   }
 

@@ -35,7 +35,9 @@ public final class FoundMemoryReader {
     this.memory = otherwise;
   }
 
-  /** Reads a file's bytes against the description of the panel; reports everything wrong in one go. */
+  /**
+   * Reads a file's bytes against the description of the panel; reports everything wrong in one go.
+   */
   public static FoundReading read(String fileName, byte[] bytes, PanelDescription description) {
     YamlReading yaml = YamlReader.read(fileName, bytes);
     if (yaml.document().isEmpty()) {
@@ -62,66 +64,61 @@ public final class FoundMemoryReader {
     }
     boolean defaults = root.find(FoundMemoryShape.OTHERWISE).orElse(false);
     FoundMemoryReader reader =
-        new FoundMemoryReader(
-            description, faults, defaults ? layout.initial() : layout.unknown());
+        new FoundMemoryReader(description, faults, defaults ? layout.initial() : layout.unknown());
     root.find(FoundMemoryShape.ONCE).ifPresent(fields -> reader.fields("/once", "", 0, fields));
     root.find(FoundMemoryShape.RECORDS).ifPresent(reader::records);
     return reader.memory;
   }
 
   private void records(Map<String, Map<String, Map<String, String>>> records) {
-    records.forEach(
-        (name, numbers) -> {
-          String pointer = YamlPointer.of("records", name);
-          Optional<RecordKind> kind = description.findRecord(name);
-          if (kind.isEmpty()) {
-            faults.unknown(
-                pointer,
-                "kind of record",
-                name,
-                description.records().stream().map(RecordKind::name).toList());
-            return;
-          }
-          numbers.forEach(
-              (text, fields) -> {
-                String place = YamlPointer.child(pointer, text);
-                int number = WholeNumbers.parse(text);
-                if (!kind.get().contains(number)) {
-                  faults.add(
-                      place,
-                      "there is no " + name + " " + QuotedText.of(text),
-                      kind.get().first() + " to " + kind.get().last(),
-                      "write a number that is there");
-                  return;
-                }
-                fields(place, name, number, fields);
-              });
-        });
+    records.forEach((name, numbers) -> {
+      String pointer = YamlPointer.of("records", name);
+      Optional<RecordKind> kind = description.findRecord(name);
+      if (kind.isEmpty()) {
+        faults.unknown(
+            pointer,
+            "kind of record",
+            name,
+            description.records().stream().map(RecordKind::name).toList());
+        return;
+      }
+      numbers.forEach((text, fields) -> {
+        String place = YamlPointer.child(pointer, text);
+        int number = WholeNumbers.parse(text);
+        if (!kind.get().contains(number)) {
+          faults.add(
+              place,
+              "there is no " + name + " " + QuotedText.of(text),
+              kind.get().first() + " to " + kind.get().last(),
+              "write a number that is there");
+          return;
+        }
+        fields(place, name, number, fields);
+      });
+    });
   }
 
   private void fields(String pointer, String record, int number, Map<String, String> fields) {
-    fields.forEach(
-        (name, text) -> {
-          String place = YamlPointer.child(pointer, name);
-          Optional<keenward.core.dialogue.description.Field> field =
-              description.fields().stream()
-                  .filter(each -> each.record().equals(record) && each.localName().equals(name))
-                  .findFirst();
-          if (field.isEmpty()) {
-            faults.unknown(
-                place,
-                record.isEmpty() ? "field that there is once" : "field of a " + record,
-                name,
-                description.fields().stream()
-                    .filter(each -> each.record().equals(record))
-                    .map(keenward.core.dialogue.description.Field::localName)
-                    .toList());
-            return;
-          }
-          value(place, field.get().type(), text)
-              .ifPresent(
-                  value -> memory = memory.with(layout.slot(field.get().name(), number), value));
-        });
+    fields.forEach((name, text) -> {
+      String place = YamlPointer.child(pointer, name);
+      Optional<keenward.core.dialogue.description.Field> field =
+          description.fields().stream()
+              .filter(each -> each.record().equals(record) && each.localName().equals(name))
+              .findFirst();
+      if (field.isEmpty()) {
+        faults.unknown(
+            place,
+            record.isEmpty() ? "field that there is once" : "field of a " + record,
+            name,
+            description.fields().stream()
+                .filter(each -> each.record().equals(record))
+                .map(keenward.core.dialogue.description.Field::localName)
+                .toList());
+        return;
+      }
+      value(place, field.get().type(), text)
+          .ifPresent(value -> memory = memory.with(layout.slot(field.get().name(), number), value));
+    });
   }
 
   private Optional<Value> value(String pointer, FieldType type, String text) {

@@ -42,9 +42,7 @@ public final class FoundMemoryShape {
           "records",
           names(
               NameKey.name("a kind of record"),
-              names(
-                  NameKey.name("a record's number"),
-                  names(NameKey.name("a field"), text(200)))),
+              names(NameKey.name("a record's number"), names(NameKey.name("a field"), text(200)))),
           "{ zone: { 1: { task: way in } } }",
           "Fields by kind of record and its number.");
 

@@ -38,20 +38,18 @@ final class KeypadBinder {
     fields.list(PanelDescriptionShape.KEYPAD_KEYS).forEach(key -> keys.put(key, 0));
     fields
         .find(PanelDescriptionShape.KEYPAD_LONG_KEYS)
-        .ifPresent(
-            longKeys ->
-                longKeys.forEach(
-                    (key, held) -> {
-                      String place = YamlPointer.child(pointer + "/long keys", key);
-                      if (keys.containsKey(key)) {
-                        faults.add(
-                            place,
-                            "the key " + QuotedText.of(key) + " is among keys as well",
-                            "another name for the long press",
-                            "call it for example 'hold " + key + "'");
-                      }
-                      keys.put(key, Tenths.of(faults, place, held));
-                    }));
+        .ifPresent(longKeys ->
+            longKeys.forEach((key, held) -> {
+              String place = YamlPointer.child(pointer + "/long keys", key);
+              if (keys.containsKey(key)) {
+                faults.add(
+                    place,
+                    "the key " + QuotedText.of(key) + " is among keys as well",
+                    "another name for the long press",
+                    "call it for example 'hold " + key + "'");
+              }
+              keys.put(key, Tenths.of(faults, place, held));
+            }));
     for (String key : keys.keySet()) {
       if (key.startsWith("code:")) {
         faults.add(
@@ -66,7 +64,11 @@ final class KeypadBinder {
     }
     KeypadKind.Shows shows = fields.get(PanelDescriptionShape.KEYPAD_SHOWS);
     if (shows == KeypadKind.Shows.TEXT && !fields.mentions(PanelDescriptionShape.KEYPAD_COLUMNS)) {
-      faults.add(pointer, "a text keypad without columns", "characters of a line", "add for example columns: 20");
+      faults.add(
+          pointer,
+          "a text keypad without columns",
+          "characters of a line",
+          "add for example columns: 20");
     }
     if (shows != KeypadKind.Shows.TEXT && !fields.mentions(PanelDescriptionShape.KEYPAD_WORDS)) {
       faults.add(
@@ -110,13 +112,12 @@ final class KeypadBinder {
     }
     characters.keySet().forEach(key -> vocabulary.key("/typing/characters", key));
     letters.keySet().forEach(key -> vocabulary.key("/typing/letters", key));
-    shift.forEach(
-        (key, next) -> {
-          vocabulary.key("/typing/shift", key);
-          String place = YamlPointer.of("typing", "shift", key);
-          next.keySet().forEach(second -> vocabulary.key(place, second));
-          next.values().forEach(character -> single(place, character));
-        });
+    shift.forEach((key, next) -> {
+      vocabulary.key("/typing/shift", key);
+      String place = YamlPointer.of("typing", "shift", key);
+      next.keySet().forEach(second -> vocabulary.key(place, second));
+      next.values().forEach(character -> single(place, character));
+    });
     characters.values().forEach(character -> single("/typing/characters", character));
     if (characters.isEmpty()) {
       for (int digit = 0; digit <= 9; digit++) {

@@ -20,12 +20,11 @@ final class LeavingBinder {
 
   Map<String, Leaving> leaving(Map<String, Fields> all) {
     Map<String, Leaving> leaving = new LinkedHashMap<>();
-    all.forEach(
-        (name, fields) -> {
-          if (fields.isComplete()) {
-            leaving.put(name, way(name, fields));
-          }
-        });
+    all.forEach((name, fields) -> {
+      if (fields.isComplete()) {
+        leaving.put(name, way(name, fields));
+      }
+    });
     return leaving;
   }
 
@@ -54,15 +53,14 @@ final class LeavingBinder {
   Optional<Manners> manners(Fields root) {
     Optional<Fields> idle = root.find(PanelDescriptionShape.IDLE_PART).filter(Fields::isComplete);
     Optional<Leaving> idleWay =
-        idle.map(
-            fields ->
-                new Leaving(
-                    "idle",
-                    fields.get(PanelDescriptionShape.IDLE_KEEPS),
-                    fields.get(PanelDescriptionShape.GOES),
-                    0,
-                    fields.find(PanelDescriptionShape.LOCKS).orElse(false),
-                    false));
+        idle.map(fields ->
+            new Leaving(
+                "idle",
+                fields.get(PanelDescriptionShape.IDLE_KEEPS),
+                fields.get(PanelDescriptionShape.GOES),
+                0,
+                fields.find(PanelDescriptionShape.LOCKS).orElse(false),
+                false));
     int idleTenths =
         idle.map(fields -> tenths("/idle", fields, PanelDescriptionShape.IDLE_AFTER)).orElse(0);
     if (idle.isPresent() && idleTenths == 0) {
@@ -72,21 +70,24 @@ final class LeavingBinder {
     Leaving powerLost =
         new Leaving(
             "power lost",
-            power.flatMap(fields -> fields.find(PanelDescriptionShape.POWER_KEEPS)).orElse(Leaving.Saves.NOTHING),
+            power
+                .flatMap(fields -> fields.find(PanelDescriptionShape.POWER_KEEPS))
+                .orElse(Leaving.Saves.NOTHING),
             root.find(PanelDescriptionShape.START).orElse(""),
             0,
             false,
             false);
     return root.find(PanelDescriptionShape.KEPT)
-        .map(
-            kept ->
-                new Manners(
-                    kept,
-                    idleWay,
-                    idleTenths,
-                    powerLost,
-                    power.map(fields -> tenths("/power", fields, PanelDescriptionShape.POWER_START)).orElse(0),
-                    root.list(PanelDescriptionShape.WHILE_OPEN)));
+        .map(kept ->
+            new Manners(
+                kept,
+                idleWay,
+                idleTenths,
+                powerLost,
+                power
+                    .map(fields -> tenths("/power", fields, PanelDescriptionShape.POWER_START))
+                    .orElse(0),
+                root.list(PanelDescriptionShape.WHILE_OPEN)));
   }
 
   private int tenths(String pointer, Fields fields, Field<Span> field) {

@@ -41,14 +41,14 @@ final class LocationBinder {
     RecordKind kind = vocabulary.records().get(vocabulary.recordOf(field.get()));
     int count = (numbers.most() - numbers.least()) / every + 1;
     int first =
-        fields
-            .find(PanelDescriptionShape.LOCATION_FIRST)
-            .orElse(kind == null ? 0 : kind.first());
+        fields.find(PanelDescriptionShape.LOCATION_FIRST).orElse(kind == null ? 0 : kind.first());
     if (kind == null ? count != 1 : !kind.contains(first) || !kind.contains(first + count - 1)) {
       faults.add(
           pointer + "/numbers",
           count + " locations for " + field.get(),
-          kind == null ? "one, since there is one such field" : "at most the records " + kind.first() + " to " + kind.last(),
+          kind == null
+              ? "one, since there is one such field"
+              : "at most the records " + kind.first() + " to " + kind.last(),
           "mend the numbers, or the first record");
       return;
     }

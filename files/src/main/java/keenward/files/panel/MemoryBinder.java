@@ -32,57 +32,50 @@ final class MemoryBinder {
 
   List<RecordKind> records(Map<String, Fields> all) {
     List<RecordKind> kinds = new ArrayList<>();
-    all.forEach(
-        (name, fields) ->
-            fields
-                .find(PanelDescriptionShape.RECORD_NUMBERS)
-                .ifPresent(
-                    range -> {
-                      String pointer = YamlPointer.of("records", name);
-                      if (range.most() - range.least() >= 10_000) {
-                        faults.add(
-                            pointer,
-                            name + " has " + (range.most() - range.least() + 1L) + " records",
-                            "at most 10000",
-                            "mend the range");
-                        return;
-                      }
-                      RecordKind kind =
-                          new RecordKind(
-                              name,
-                              range.least(),
-                              range.most(),
-                              fields.find(PanelDescriptionShape.RECORD_FROM));
-                      kinds.add(kind);
-                      vocabulary.learn(kind);
-                    }));
+    all.forEach((name, fields) ->
+        fields
+            .find(PanelDescriptionShape.RECORD_NUMBERS)
+            .ifPresent(range -> {
+              String pointer = YamlPointer.of("records", name);
+              if (range.most() - range.least() >= 10_000) {
+                faults.add(
+                    pointer,
+                    name + " has " + (range.most() - range.least() + 1L) + " records",
+                    "at most 10000",
+                    "mend the range");
+                return;
+              }
+              RecordKind kind =
+                  new RecordKind(
+                      name,
+                      range.least(),
+                      range.most(),
+                      fields.find(PanelDescriptionShape.RECORD_FROM));
+              kinds.add(kind);
+              vocabulary.learn(kind);
+            }));
     return kinds;
   }
 
   /** First pass: the types, so that conditions and effects can be read in the second. */
   void types(Map<String, Map<String, Fields>> memory) {
     TypeBinder binder = new TypeBinder(faults);
-    memory.forEach(
-        (record, fields) -> {
-          if (!record.equals(Vocabulary.PANEL)) {
-            vocabulary.checkDeclared(YamlPointer.of("memory", record), record);
-          }
-          fields.forEach(
-              (name, field) ->
-                  binder
-                      .bind(YamlPointer.of("memory", record, name), field)
-                      .ifPresent(
-                          type ->
-                              vocabulary.learn(Vocabulary.fullName(record, name), type)));
-        });
+    memory.forEach((record, fields) -> {
+      if (!record.equals(Vocabulary.PANEL)) {
+        vocabulary.checkDeclared(YamlPointer.of("memory", record), record);
+      }
+      fields.forEach((name, field) ->
+          binder
+              .bind(YamlPointer.of("memory", record, name), field)
+              .ifPresent(type -> vocabulary.learn(Vocabulary.fullName(record, name), type)));
+    });
   }
 
   /** Second pass: the fields themselves. */
   List<Field> fields(Map<String, Map<String, Fields>> memory) {
     List<Field> all = new ArrayList<>();
-    memory.forEach(
-        (record, fields) ->
-            fields.forEach((name, field) -> field(record, name, field).ifPresent(all::add)));
+    memory.forEach((record, fields) ->
+        fields.forEach((name, field) -> field(record, name, field).ifPresent(all::add)));
     return all;
   }
 
@@ -124,7 +117,8 @@ final class MemoryBinder {
 
   private void checkName(String pointer, String record, String name) {
     boolean reserved =
-        List.of(Vocabulary.VALUE, "typed", "cursor", "known", "location", "keypad", "locked").contains(name);
+        List.of(Vocabulary.VALUE, "typed", "cursor", "known", "location", "keypad", "locked")
+            .contains(name);
     if (record.equals(Vocabulary.PANEL) && (reserved || vocabulary.isRecord(name))) {
       faults.add(
           pointer,
@@ -202,36 +196,38 @@ final class MemoryBinder {
       String pointer, String record, FieldType type, Object source, Fields fields) {
     if (source instanceof String path) {
       return fact(pointer, record, path)
-          .map(
-              fact ->
-                  new PlanSource.OneFact(
-                      fact.path(),
-                      fields.find(PanelDescriptionShape.FIELD_WORDS).orElse(Map.of()),
-                      fields.find(PanelDescriptionShape.FIELD_SHORTEN).orElse(false)));
+          .map(fact ->
+              new PlanSource.OneFact(
+                  fact.path(),
+                  fields.find(PanelDescriptionShape.FIELD_WORDS).orElse(Map.of()),
+                  fields.find(PanelDescriptionShape.FIELD_SHORTEN).orElse(false)));
     }
     if (!(type instanceof FieldType.OptionSet set)) {
-      faults.add(pointer, "several facts for one field", "one fact, unless the field is a set", "keep one");
+      faults.add(
+          pointer,
+          "several facts for one field",
+          "one fact, unless the field is a set",
+          "keep one");
       return Optional.empty();
     }
     Map<String, String> paths = new LinkedHashMap<>();
     List<String> words = set.options().stream().map(FieldType.Option::word).toList();
     if (source instanceof Map<?, ?> named) {
-      named.forEach(
-          (option, path) -> {
-            String place = YamlPointer.child(pointer, option.toString());
-            if (!words.contains(option.toString())) {
-              faults.unknown(place, "option", option.toString(), words);
-            }
-            Optional<PlanFact> fact = fact(place, record, path.toString());
-            if (fact.isPresent() && fact.get().kind() != PlanFact.Kind.YES_NO) {
-              faults.add(
-                  place,
-                  fact.get().path() + " is no yes or no",
-                  "a yes-or-no fact for an option",
-                  "give it a field of its own");
-            }
-            fact.ifPresent(found -> paths.put(option.toString(), found.path()));
-          });
+      named.forEach((option, path) -> {
+        String place = YamlPointer.child(pointer, option.toString());
+        if (!words.contains(option.toString())) {
+          faults.unknown(place, "option", option.toString(), words);
+        }
+        Optional<PlanFact> fact = fact(place, record, path.toString());
+        if (fact.isPresent() && fact.get().kind() != PlanFact.Kind.YES_NO) {
+          faults.add(
+              place,
+              fact.get().path() + " is no yes or no",
+              "a yes-or-no fact for an option",
+              "give it a field of its own");
+        }
+        fact.ifPresent(found -> paths.put(option.toString(), found.path()));
+      });
     }
     return Optional.of(new PlanSource.FactByOption(paths));
   }
@@ -252,7 +248,10 @@ final class MemoryBinder {
       faults.add(
           pointer,
           fact.get().path()
-              + fact.get().records().map(each -> " is stated for each of the " + each.word()).orElse(" is stated once"),
+              + fact.get()
+                  .records()
+                  .map(each -> " is stated for each of the " + each.word())
+                  .orElse(" is stated once"),
           stands.map(each -> "a fact of " + each.word()).orElse("a fact of the whole system"),
           "take another fact, or say from: at the kind of record");
       return Optional.empty();

@@ -44,7 +44,8 @@ final class PanelBinder {
         new ScreenBinder(vocabulary, faults)
             .screens(root.find(PanelDescriptionShape.SCREENS).orElse(Map.of()));
     List<Location> locations =
-        new LocationBinder(vocabulary, faults).locations(root.list(PanelDescriptionShape.LOCATIONS));
+        new LocationBinder(vocabulary, faults)
+            .locations(root.list(PanelDescriptionShape.LOCATIONS));
     LeavingBinder leavingBinder = new LeavingBinder(faults);
     Map<String, Leaving> leaving =
         leavingBinder.leaving(root.find(PanelDescriptionShape.LEAVING_PART).orElse(Map.of()));
@@ -91,12 +92,12 @@ final class PanelBinder {
   }
 
   /** Where nobody programs, and where leaving leads, programming is not open. */
-  private void checkOutside(Fields root, Map<String, Screen> screens, Map<String, Leaving> leaving) {
+  private void checkOutside(
+      Fields root, Map<String, Screen> screens, Map<String, Leaving> leaving) {
     root.find(PanelDescriptionShape.START)
         .ifPresent(start -> checkOutside("/start", start, screens));
-    leaving.forEach(
-        (name, way) ->
-            checkOutside(YamlPointer.of("leaving", name, "goes"), way.goesTo(), screens));
+    leaving.forEach((name, way) ->
+        checkOutside(YamlPointer.of("leaving", name, "goes"), way.goesTo(), screens));
     root.find(PanelDescriptionShape.IDLE_PART)
         .flatMap(idle -> idle.find(PanelDescriptionShape.GOES))
         .ifPresent(goes -> checkOutside("/idle/goes", goes, screens));

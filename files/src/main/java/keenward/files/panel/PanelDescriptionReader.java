@@ -17,7 +17,9 @@ import keenward.files.yaml.YamlReading;
 public final class PanelDescriptionReader {
   private PanelDescriptionReader() {}
 
-  /** Reads a file's bytes; never throws for what they hold, and reports everything wrong in one go. */
+  /**
+   * Reads a file's bytes; never throws for what they hold, and reports everything wrong in one go.
+   */
   public static PanelReading read(String fileName, byte[] bytes) {
     YamlReading yaml = YamlReader.read(fileName, bytes);
     if (yaml.document().isEmpty()) {
@@ -26,13 +28,17 @@ public final class PanelDescriptionReader {
     YamlDocument document = yaml.document().get();
     ShapeReader.Result<Fields> result = ShapeReader.read(document, PanelDescriptionShape.ROOT);
     Optional<PanelDescription> description =
-        result.value().flatMap(root -> new PanelBinder(new Faults(document, result.context())).bind(root));
+        result
+            .value()
+            .flatMap(root -> new PanelBinder(new Faults(document, result.context())).bind(root));
     List<Problem> problems = result.context().problemsAfter(yaml.problems());
     return new PanelReading(
         problems.isEmpty() ? description : Optional.empty(), problems, yaml.document());
   }
 
-  /** The linter's findings as problems with their places in the file that the description came from. */
+  /**
+   * The linter's findings as problems with their places in the file that the description came from.
+   */
   public static List<Problem> problems(YamlDocument document, LintReport report) {
     ProblemList problems = new ProblemList(document.file());
     for (LintFinding finding : report.findings()) {

@@ -191,7 +191,9 @@ public final class PanelReference {
   /** The JSON Schema of panel descriptions. */
   public static String panelSchema() {
     return JsonSchema.of(
-        PanelDescriptionShape.ROOT, "urn:keenward:panel-description:1", "Keenward panel description");
+        PanelDescriptionShape.ROOT,
+        "urn:keenward:panel-description:1",
+        "Keenward panel description");
   }
 
   /** The reference page of found memories, in Markdown. */

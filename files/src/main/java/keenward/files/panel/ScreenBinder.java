@@ -40,20 +40,22 @@ final class ScreenBinder {
     String pointer = YamlPointer.of("screens", name);
     if (List.of("stay", "location", "next location", "previous location").contains(name)
         || name.startsWith("leave")) {
-      faults.add(pointer, QuotedText.of(name) + " as a screen's name", "a name that is no destination of its own", "rename it");
+      faults.add(
+          pointer,
+          QuotedText.of(name) + " as a screen's name",
+          "a name that is no destination of its own",
+          "rename it");
     }
     Optional<Entry> entry = entries.bind(pointer, fields);
     Map<String, Action> keys = new LinkedHashMap<>();
     fields
         .find(PanelDescriptionShape.SCREEN_KEYS)
-        .ifPresent(
-            given ->
-                given.forEach(
-                    (key, action) -> {
-                      String place = YamlPointer.child(pointer + "/keys", key);
-                      vocabulary.key(place, key);
-                      actions.bind(place, action).ifPresent(bound -> keys.put(key, bound));
-                    }));
+        .ifPresent(given ->
+            given.forEach((key, action) -> {
+              String place = YamlPointer.child(pointer + "/keys", key);
+              vocabulary.key(place, key);
+              actions.bind(place, action).ifPresent(bound -> keys.put(key, bound));
+            }));
     Optional<Action> decide =
         fields
             .find(PanelDescriptionShape.SCREEN_DECIDE)
@@ -73,7 +75,11 @@ final class ScreenBinder {
   private void checkWhole(String pointer, Fields fields) {
     if (!fields.mentions(PanelDescriptionShape.SCREEN_DECIDE)) {
       if (!fields.mentions(PanelDescriptionShape.SCREEN_SHOWS)) {
-        faults.add(pointer, "a screen that shows nothing", "shows: and its lines, or decide:", "add what it shows");
+        faults.add(
+            pointer,
+            "a screen that shows nothing",
+            "shows: and its lines, or decide:",
+            "add what it shows");
       }
       return;
     }
@@ -108,14 +114,12 @@ final class ScreenBinder {
     Map<String, List<Template>> elsewhere = new LinkedHashMap<>();
     fields
         .find(PanelDescriptionShape.SCREEN_ON)
-        .ifPresent(
-            given ->
-                given.forEach(
-                    (keypad, texts) -> {
-                      String place = YamlPointer.child(pointer + "/on", keypad);
-                      vocabulary.keypad(place, keypad);
-                      elsewhere.put(keypad, lines(place, texts));
-                    }));
+        .ifPresent(given ->
+            given.forEach((keypad, texts) -> {
+              String place = YamlPointer.child(pointer + "/on", keypad);
+              vocabulary.keypad(place, keypad);
+              elsewhere.put(keypad, lines(place, texts));
+            }));
     return elsewhere;
   }
 
@@ -138,7 +142,11 @@ final class ScreenBinder {
             .find(PanelDescriptionShape.AFTER_WAIT)
             .map(wait -> Tenths.of(faults, pointer + "/wait", wait));
     if (tenths.isPresent() && tenths.get() == 0) {
-      faults.add(pointer + "/wait", "waits no time at all", "a time such as 2 s", "use decide: on the screen");
+      faults.add(
+          pointer + "/wait",
+          "waits no time at all",
+          "a time such as 2 s",
+          "use decide: on the screen");
       return Optional.empty();
     }
     return action.isPresent() && tenths.isPresent()

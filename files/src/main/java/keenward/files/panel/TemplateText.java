@@ -10,10 +10,10 @@ import keenward.files.shape.NearestWord;
 
 /**
  * The language of display lines: fixed text with {@code {zone}} (number of the current record),
- * {@code {zone.kind}} and {@code {exit-time}} (what a field holds), {@code {value}} (what the field at
- * the current location holds), {@code {typed}}, {@code {typed *}}, {@code {typed|zone.name}}, {@code
- * {cursor}}, {@code {known}}, {@code {location}}; {@code :4} before the brace gives a width; {@code {}}
- * shows nothing.
+ * {@code {zone.kind}} and {@code {exit-time}} (what a field holds), {@code {value}} (what the field
+ * at the current location holds), {@code {typed}}, {@code {typed *}}, {@code {typed|zone.name}},
+ * {@code {cursor}}, {@code {known}}, {@code {location}}; {@code :4} before the brace gives a width;
+ * {@code {}} shows nothing.
  */
 final class TemplateText {
   private static final String EXPECTED =

@@ -37,14 +37,18 @@ final class TypeBinder {
     if (given.size() != 1) {
       faults.add(
           pointer,
-          given.isEmpty() ? "a field without a type" : "a field of several types: " + String.join(", ", given),
+          given.isEmpty()
+              ? "a field without a type"
+              : "a field of several types: " + String.join(", ", given),
           "exactly one of " + String.join(", ", TYPES.stream().map(Field::name).toList()),
           given.isEmpty() ? "add its type" : "keep one");
       return Optional.empty();
     }
     return switch (given.getFirst()) {
       case "number" ->
-          fields.find(PanelDescriptionShape.FIELD_NUMBER).flatMap(range -> number(pointer, fields, range));
+          fields
+              .find(PanelDescriptionShape.FIELD_NUMBER)
+              .flatMap(range -> number(pointer, fields, range));
       case "choice" ->
           fields
               .find(PanelDescriptionShape.FIELD_CHOICE)
@@ -57,41 +61,34 @@ final class TypeBinder {
       case "digits" ->
           fields
               .find(PanelDescriptionShape.FIELD_DIGITS)
-              .flatMap(
-                  range ->
-                      length(pointer + "/digits", range)
-                          .map(
-                              fine ->
-                                  new FieldType.Digits(fine.least(), fine.most(), hexadecimal(fields))));
+              .flatMap(range ->
+                  length(pointer + "/digits", range)
+                      .map(fine ->
+                          new FieldType.Digits(fine.least(), fine.most(), hexadecimal(fields))));
       case "text" ->
           fields
               .find(PanelDescriptionShape.FIELD_TEXT)
-              .flatMap(
-                  length ->
-                      letters(pointer, fields).map(letters -> new FieldType.FreeText(length, letters)));
+              .flatMap(length ->
+                  letters(pointer, fields).map(letters -> new FieldType.FreeText(length, letters)));
       case "word list" ->
           fields
               .find(PanelDescriptionShape.FIELD_WORD_LIST)
-              .map(
-                  words ->
-                      new FieldType.WordSequence(
-                          fields.find(PanelDescriptionShape.FIELD_MOST).orElse(1), words));
+              .map(words ->
+                  new FieldType.WordSequence(
+                      fields.find(PanelDescriptionShape.FIELD_MOST).orElse(1), words));
       case "serial" ->
           fields
               .find(PanelDescriptionShape.FIELD_SERIAL)
-              .flatMap(
-                  range ->
-                      length(pointer + "/serial", range)
-                          .map(
-                              fine ->
-                                  new FieldType.Serial(fine.least(), fine.most(), hexadecimal(fields))));
+              .flatMap(range ->
+                  length(pointer + "/serial", range)
+                      .map(fine ->
+                          new FieldType.Serial(fine.least(), fine.most(), hexadecimal(fields))));
       default ->
           fields
               .find(PanelDescriptionShape.FIELD_CODE)
-              .flatMap(
-                  range ->
-                      length(pointer + "/code", range)
-                          .map(fine -> new FieldType.Code(fine.least(), fine.most())));
+              .flatMap(range ->
+                  length(pointer + "/code", range)
+                      .map(fine -> new FieldType.Code(fine.least(), fine.most())));
     };
   }
 
@@ -101,7 +98,11 @@ final class TypeBinder {
 
   private Optional<Range> length(String pointer, Range range) {
     if (range.least() < 1 || range.most() > 40) {
-      faults.add(pointer, "a field of " + range.least() + " to " + range.most() + " digits", "1 to 40 digits", "mend the length");
+      faults.add(
+          pointer,
+          "a field of " + range.least() + " to " + range.most() + " digits",
+          "1 to 40 digits",
+          "mend the length");
       return Optional.empty();
     }
     return Optional.of(range);
@@ -120,21 +121,18 @@ final class TypeBinder {
     List<FieldType.Special> specials = new ArrayList<>();
     fields
         .find(PanelDescriptionShape.FIELD_SPECIAL)
-        .ifPresent(
-            all ->
-                all.forEach(
-                    (typed, special) ->
-                        special
-                            .find(PanelDescriptionShape.SPECIAL_IS)
-                            .ifPresent(
-                                number ->
-                                    specials.add(
-                                        new FieldType.Special(
-                                            typed,
-                                            number,
-                                            special
-                                                .find(PanelDescriptionShape.SPECIAL_SHOWS)
-                                                .orElse(typed))))));
+        .ifPresent(all ->
+            all.forEach((typed, special) ->
+                special
+                    .find(PanelDescriptionShape.SPECIAL_IS)
+                    .ifPresent(number ->
+                        specials.add(
+                            new FieldType.Special(
+                                typed,
+                                number,
+                                special
+                                    .find(PanelDescriptionShape.SPECIAL_SHOWS)
+                                    .orElse(typed))))));
     return Optional.of(
         new FieldType.WholeNumber(
             range.least(),
@@ -173,7 +171,10 @@ final class TypeBinder {
       if (code < 1 || Integer.bitCount(code) != 1) {
         faults.add(
             pointer,
-            "the option " + QuotedText.of(option.word()) + " has the code " + QuotedText.of(option.code()),
+            "the option "
+                + QuotedText.of(option.word())
+                + " has the code "
+                + QuotedText.of(option.code()),
             "a power of two, since the set is written as a sum",
             "give it one of 1, 2, 4, 8, ...");
         return false;
@@ -201,7 +202,11 @@ final class TypeBinder {
       default -> throw new IllegalArgumentException("options of " + given.getClass());
     }
     if (options.size() > 64 || options.isEmpty()) {
-      faults.add(pointer, options.isEmpty() ? "no option at all" : "more than 64 options", "1 to 64 options", "mend the list");
+      faults.add(
+          pointer,
+          options.isEmpty() ? "no option at all" : "more than 64 options",
+          "1 to 64 options",
+          "mend the list");
       return Optional.empty();
     }
     return distinct(pointer, options) ? Optional.of(options) : Optional.empty();
@@ -217,7 +222,10 @@ final class TypeBinder {
     return new FieldType.Option(word, given.toString(), word);
   }
 
-  /** Codes tell options apart when typed, texts when shown, and words keep clear of the small languages. */
+  /**
+   * Codes tell options apart when typed, texts when shown, and words keep clear of the small
+   * languages.
+   */
   private boolean distinct(String pointer, List<FieldType.Option> options) {
     Set<String> codes = new HashSet<>();
     Set<String> shown = new HashSet<>();
@@ -225,11 +233,16 @@ final class TypeBinder {
     for (FieldType.Option option : options) {
       String name = QuotedText.of(option.word());
       if (!option.code().isEmpty() && !codes.add(option.code())) {
-        faults.add(pointer, name + " has the code of another", "a code of its own", "change the code");
+        faults.add(
+            pointer, name + " has the code of another", "a code of its own", "change the code");
         fine = false;
       }
       if (!shown.add(option.shown())) {
-        faults.add(pointer, name + " looks like another on the display", "a text of its own", "change what it shows");
+        faults.add(
+            pointer,
+            name + " looks like another on the display",
+            "a text of its own",
+            "change what it shows");
         fine = false;
       }
       if (option.word().contains(" and ")

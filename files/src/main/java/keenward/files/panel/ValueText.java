@@ -31,8 +31,7 @@ final class ValueText {
       case FieldType.WordSequence words -> words(words, text);
       case FieldType.FreeText letters when text.equals(NONE) -> Optional.of(new Value.Text(""));
       case FieldType.Code code when !text.equals(NONE) -> Optional.of(new Value.Secret(text));
-      default ->
-          text.equals(NONE) ? Optional.of(Value.nothing()) : TypedForm.read(type, text);
+      default -> text.equals(NONE) ? Optional.of(Value.nothing()) : TypedForm.read(type, text);
     };
   }
 
@@ -82,7 +81,10 @@ final class ValueText {
     String right = Expectation.of(type);
     return switch (type) {
       case FieldType.WholeNumber number ->
-          number.least() + " to " + number.most() + (number.step() > 1 ? " in steps of " + number.step() : "");
+          number.least()
+              + " to "
+              + number.most()
+              + (number.step() > 1 ? " in steps of " + number.step() : "");
       case FieldType.OptionSet set -> right + ", joined by +, or none";
       case FieldType.WordSequence words -> right + ", joined by +, or none";
       case FieldType.Choice choice -> right;

@@ -14,7 +14,10 @@ import keenward.files.QuotedText;
 import keenward.files.shape.NearestWord;
 import keenward.files.yaml.YamlPointer;
 
-/** What the names of a description mean: its records, fields, screens, keypads, keys and ways of leaving. */
+/**
+ * What the names of a description mean: its records, fields, screens, keypads, keys and ways of
+ * leaving.
+ */
 final class Vocabulary {
   /** Name under which the memory keeps fields that there are once. */
   static final String PANEL = "panel";
@@ -84,7 +87,10 @@ final class Vocabulary {
     return recordNames().contains(name);
   }
 
-  /** Kinds of record that are declared, or used in the memory, where a fault has told that they are not. */
+  /**
+   * Kinds of record that are declared, or used in the memory, where a fault has told that they are
+   * not.
+   */
   private Set<String> recordNames() {
     Set<String> names = new LinkedHashSet<>(faults.declared("/records"));
     names.addAll(faults.declared("/memory"));

@@ -6,7 +6,9 @@ final class WholeNumbers {
 
   /** The number, or -1 where the text is none from 0 to 999,999,999. */
   static int parse(String text) {
-    if (text.isEmpty() || text.length() > 9 || !text.chars().allMatch(each -> each >= '0' && each <= '9')) {
+    if (text.isEmpty()
+        || text.length() > 9
+        || !text.chars().allMatch(each -> each >= '0' && each <= '9')) {
       return -1;
     }
     return Integer.parseInt(text);

@@ -16,13 +16,12 @@ final class DeviceFaults {
     draft
         .section(SitePlanShape.PEOPLE)
         .values()
-        .forEach(
-            person ->
-                person
-                    .find(PeopleSection.HABITS)
-                    .orElseGet(Map::of)
-                    .values()
-                    .forEach(habit -> habit(draft, habit)));
+        .forEach(person ->
+            person
+                .find(PeopleSection.HABITS)
+                .orElseGet(Map::of)
+                .values()
+                .forEach(habit -> habit(draft, habit)));
   }
 
   private static void device(PlanDraft draft, String name, Fields fields) {
@@ -40,13 +39,12 @@ final class DeviceFaults {
       draft
           .kindOf(name)
           .filter(kind -> kind != DeviceKind.KEYPAD)
-          .ifPresent(
-              kind ->
-                  draft.fault(
-                      fields.place(DeviceSection.KEYPAD),
-                      "a keypad kind for a " + kind.word(),
-                      "a keypad kind at keypads only",
-                      "remove it"));
+          .ifPresent(kind ->
+              draft.fault(
+                  fields.place(DeviceSection.KEYPAD),
+                  "a keypad kind for a " + kind.word(),
+                  "a keypad kind at keypads only",
+                  "remove it"));
     }
   }
 

@@ -49,7 +49,10 @@ final class DeviceSection {
       optional("supply", Common.supply().orUnknown(), "Main", "Supply that feeds it.");
   static final Field<Fact<String>> SERIAL =
       optional(
-          "serial", Common.name(), "\"0114 2201\"", "Printed serial number, as text: leading zeros stay.");
+          "serial",
+          Common.name(),
+          "\"0114 2201\"",
+          "Printed serial number, as text: leading zeros stay.");
   static final Field<Fact<String>> KEYPAD =
       optional(
           "keypad",
@@ -112,8 +115,7 @@ final class DeviceSection {
     DeviceTraits ofType =
         type.find().map(types::get).map(DeviceType::traits).orElseGet(DeviceTraits::none);
     Fact<String> room = fields.fact(ROOM);
-    DrawingUnit unit =
-        room.find().map(unitOfRoom::get).orElse(DrawingUnit.METRES);
+    DrawingUnit unit = room.find().map(unitOfRoom::get).orElse(DrawingUnit.METRES);
     return new Device(
         name,
         type,

@@ -18,13 +18,12 @@ final class FloorFaults {
     this.draft = draft;
     draft
         .section(SitePlanShape.FLOORS)
-        .forEach(
-            (floor, fields) ->
-                fields
-                    .find(FloorSection.ROOMS)
-                    .orElseGet(Map::of)
-                    .keySet()
-                    .forEach(room -> floorOfRoom.put(room, floor)));
+        .forEach((floor, fields) ->
+            fields
+                .find(FloorSection.ROOMS)
+                .orElseGet(Map::of)
+                .keySet()
+                .forEach(room -> floorOfRoom.put(room, floor)));
   }
 
   static void check(PlanDraft draft) {
@@ -58,8 +57,7 @@ final class FloorFaults {
           "the room first, because its outline counts the edges",
           "write [" + rooms.get(1) + ", outside]");
     } else if (rooms.size() == 2 && rooms.get(0).equals(rooms.get(1))) {
-      draft.fault(
-          place, QuotedText.of(rooms.get(0)) + " on both sides", "two different rooms", "");
+      draft.fault(place, QuotedText.of(rooms.get(0)) + " on both sides", "two different rooms", "");
     }
   }
 
@@ -70,13 +68,12 @@ final class FloorFaults {
     fields
         .find(FloorSection.STAIR_TO)
         .filter(room -> floor.equals(floorOfRoom.get(room)))
-        .ifPresent(
-            room ->
-                draft.fault(
-                    fields.place(FloorSection.STAIR_TO),
-                    "the stair ends in " + QuotedText.of(room) + " on its own floor",
-                    "a room of another floor",
-                    ""));
+        .ifPresent(room ->
+            draft.fault(
+                fields.place(FloorSection.STAIR_TO),
+                "the stair ends in " + QuotedText.of(room) + " on its own floor",
+                "a room of another floor",
+                ""));
   }
 
   private void onFloor(String floor, String room, Span place) {

@@ -40,12 +40,23 @@ final class FloorSection {
   static final MapShape ROOM = MapShape.of("room", "A room.", USE, ROOM_OUTLINE);
 
   static final Field<Fact<Material>> WALL_MATERIAL =
-      optional("material", Shapes.word(Material.class).orUnknown(), "plasterboard", "What it is made of.");
+      optional(
+          "material",
+          Shapes.word(Material.class).orUnknown(),
+          "plasterboard",
+          "What it is made of.");
   static final Field<Fact<Length>> WALL_HEIGHT =
-      optional("height", Common.length(), "2.4 m", "Its height, when it does not reach the ceiling.")
+      optional(
+              "height", Common.length(), "2.4 m", "Its height, when it does not reach the ceiling.")
           .usual("up to the ceiling");
   static final MapShape WALL =
-      MapShape.of("wall", "A wall that differs.", WallPlace.BETWEEN, WallPlace.EDGE, WALL_MATERIAL, WALL_HEIGHT);
+      MapShape.of(
+          "wall",
+          "A wall that differs.",
+          WallPlace.BETWEEN,
+          WallPlace.EDGE,
+          WALL_MATERIAL,
+          WALL_HEIGHT);
 
   static final Field<List<List<BigDecimal>>> FURNITURE_OUTLINE =
       required(
@@ -103,10 +114,15 @@ final class FloorSection {
           "",
           "Doors, windows and the like by name; a name occurs once in the whole plan.");
   static final Field<Map<String, Fields>> FURNITURE_PIECES =
-      optional("furniture", Shapes.names(NameKey.name("a piece of furniture"), FURNITURE), "", "Things in the way.")
+      optional(
+              "furniture",
+              Shapes.names(NameKey.name("a piece of furniture"), FURNITURE),
+              "",
+              "Things in the way.")
           .usual("none");
   static final Field<Map<String, Fields>> STAIRS =
-      optional("stairs", Shapes.names(NameKey.name("a stair"), STAIR), "", "Stairs that start here.")
+      optional(
+              "stairs", Shapes.names(NameKey.name("a stair"), STAIR), "", "Stairs that start here.")
           .usual("none");
 
   static final MapShape SHAPE =

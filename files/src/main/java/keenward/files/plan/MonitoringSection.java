@@ -31,8 +31,7 @@ final class MonitoringSection {
           "\"0471\"",
           "Account as text: leading zeros stay. A DC-05 account has four digits.");
   static final Field<Fact<SignalFormat>> FORMAT =
-      optional(
-          "format", Shapes.word(SignalFormat.class).orUnknown(), "dc-05", "Event vocabulary.");
+      optional("format", Shapes.word(SignalFormat.class).orUnknown(), "dc-05", "Event vocabulary.");
   static final Field<List<SignalPath>> PATHS =
       optional(
           "paths",
@@ -51,10 +50,7 @@ final class MonitoringSection {
           "Whether arming and disarming are reported.");
   static final Field<Fact<String>> RESPONSE =
       optional(
-          "response",
-          Common.line(),
-          "police after call-back",
-          "What the centre does on an alarm.");
+          "response", Common.line(), "police after call-back", "What the centre does on an alarm.");
   static final Field<Fact<String>> PERMIT =
       optional("permit", Common.line(), "unknown", "Alarm permit reference.");
   static final Field<List<String>> KEYHOLDERS =

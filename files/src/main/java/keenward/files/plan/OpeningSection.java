@@ -44,7 +44,10 @@ final class OpeningSection {
           "Into the first room, or out of it.");
   static final Field<Fact<Material>> MATERIAL =
       optional(
-          "material", Shapes.word(Material.class).orUnknown(), "glass", "What leaf or pane is made of.");
+          "material",
+          Shapes.word(Material.class).orUnknown(),
+          "glass",
+          "What leaf or pane is made of.");
   static final Field<Fact<Boolean>> REACHABLE =
       optional(
               "reachable",

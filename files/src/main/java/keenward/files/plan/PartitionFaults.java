@@ -19,7 +19,8 @@ final class PartitionFaults {
       position++;
       String name = entry.getKey();
       Fields fields = entry.getValue();
-      if (!fields.mentions(PartitionSection.NUMBER) || fields.find(PartitionSection.NUMBER).isPresent()) {
+      if (!fields.mentions(PartitionSection.NUMBER)
+          || fields.find(PartitionSection.NUMBER).isPresent()) {
         number(draft, numbers, name, fields, position);
       }
       List<String> common = fields.list(PartitionSection.COMMON_TO);

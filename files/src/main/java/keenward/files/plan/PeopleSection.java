@@ -77,7 +77,12 @@ final class PeopleSection {
           "What the person regularly does, each under a name of your choice.");
 
   static final MapShape PERSON =
-      MapShape.of("person", "Somebody who lives, works or looks after things here.", PACE, PHONE, HABITS)
+      MapShape.of(
+              "person",
+              "Somebody who lives, works or looks after things here.",
+              PACE,
+              PHONE,
+              HABITS)
           .example(
               """
               people:

@@ -40,11 +40,10 @@ record PlanDraft(YamlDocument document, Fields root, ReadContext context) {
   /** The kind of a device, by itself or by its type; empty when either is broken or missing. */
   Optional<DeviceKind> kindOf(String device) {
     return Optional.ofNullable(section(SitePlanShape.DEVICES).get(device))
-        .flatMap(
-            fields ->
-                fields.mentions(Traits.KIND)
-                    ? fields.find(Traits.KIND)
-                    : typeOf(fields).flatMap(type -> type.find(Traits.KIND)));
+        .flatMap(fields ->
+            fields.mentions(Traits.KIND)
+                ? fields.find(Traits.KIND)
+                : typeOf(fields).flatMap(type -> type.find(Traits.KIND)));
   }
 
   /** The type of a device; empty when it has none, or one that is declared nowhere. */
@@ -66,12 +65,11 @@ record PlanDraft(YamlDocument document, Fields root, ReadContext context) {
   void requireKeypad(String device, Span place) {
     kindOf(device)
         .filter(kind -> kind != DeviceKind.KEYPAD)
-        .ifPresent(
-            kind ->
-                fault(
-                    place,
-                    '"' + device + "\" is a " + kind.word(),
-                    "the name of a keypad",
-                    "name a device of the kind keypad"));
+        .ifPresent(kind ->
+            fault(
+                place,
+                '"' + device + "\" is a " + kind.word(),
+                "the name of a keypad",
+                "name a device of the kind keypad"));
   }
 }

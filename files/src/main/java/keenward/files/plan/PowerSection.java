@@ -38,10 +38,14 @@ final class PowerSection {
   static final Field<Fact<Voltage>> VOLTAGE =
       optional("voltage", Common.voltage(), "13.6 V", "Output voltage with mains present.");
   static final Field<Fact<Current>> RATING =
-      optional("rating", Common.current(), "750 mA", "Continuous current that it may give to devices.");
+      optional(
+          "rating", Common.current(), "750 mA", "Continuous current that it may give to devices.");
   static final Field<Fact<Current>> OWN_STANDBY_CURRENT =
       optional(
-          "own standby current", Common.current(), "110 mA", "Current of the board itself at rest.");
+          "own standby current",
+          Common.current(),
+          "110 mA",
+          "Current of the board itself at rest.");
   static final Field<Fact<Current>> OWN_ALARM_CURRENT =
       optional(
           "own alarm current", Common.current(), "160 mA", "Current of the board itself in alarm.");

@@ -32,7 +32,11 @@ final class RegimeSection {
           "One of `cp-01`, `en50131`, `ul1023`, `nfpa72-household`; any other is kept by its name, and its figures are"
               + " not assessed.");
   static final Field<Fact<String>> EDITION =
-      optional("edition", Common.name(), "2006", "Edition or year; decides between figures that changed.");
+      optional(
+          "edition",
+          Common.name(),
+          "2006",
+          "Edition or year; decides between figures that changed.");
   static final Field<Fact<Integer>> GRADE =
       optional(
           "grade",

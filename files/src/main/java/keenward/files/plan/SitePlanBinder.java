@@ -26,7 +26,8 @@ final class SitePlanBinder {
   static SitePlan bind(Fields root) {
     List<Floor> floors = list(root, SitePlanShape.FLOORS, FloorSection::bind);
     List<DeviceType> types =
-        list(root, SitePlanShape.TYPES, (name, fields) -> new DeviceType(name, Traits.bind(fields)));
+        list(
+            root, SitePlanShape.TYPES, (name, fields) -> new DeviceType(name, Traits.bind(fields)));
     Map<String, DeviceType> typesByName = byName(types, DeviceType::name);
     Map<String, DrawingUnit> units = unitOfRoom(floors);
     List<Device> devices =
@@ -67,9 +68,8 @@ final class SitePlanBinder {
     List<Partition> partitions = new ArrayList<>();
     root.find(SitePlanShape.PARTITIONS)
         .orElseGet(Map::of)
-        .forEach(
-            (name, fields) ->
-                partitions.add(PartitionSection.bind(name, fields, partitions.size() + 1)));
+        .forEach((name, fields) ->
+            partitions.add(PartitionSection.bind(name, fields, partitions.size() + 1)));
     return partitions;
   }
 

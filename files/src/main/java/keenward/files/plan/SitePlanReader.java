@@ -17,7 +17,8 @@ public final class SitePlanReader {
   private SitePlanReader() {}
 
   /**
-   * Reads a plan. Never throws for what the bytes hold; every fault of the file is found in one run.
+   * Reads a plan. Never throws for what the bytes hold; every fault of the file is found in one
+   * run.
    *
    * @param fileName name to print in problems
    */

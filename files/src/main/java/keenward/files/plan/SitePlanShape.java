@@ -28,10 +28,7 @@ public final class SitePlanShape {
 
   static final Field<Integer> KEENWARD =
       required(
-          "keenward",
-          Shapes.wholeNumber(VERSION, VERSION),
-          "" + VERSION,
-          "Version of the format.");
+          "keenward", Shapes.wholeNumber(VERSION, VERSION), "" + VERSION, "Version of the format.");
   static final Field<Site> SITE =
       required("site", SiteSection.VALUE, "Mill Cottage Pottery", "The site as a whole.");
   static final Field<List<Regime>> REGIME =
@@ -118,10 +115,7 @@ public final class SitePlanShape {
           "Users by number.");
   static final Field<Fact<Service>> SERVICE =
       optional(
-          "service",
-          ServiceSection.SHAPE.as(ServiceSection::bind).orUnknown(),
-          "",
-          "Maintenance.");
+          "service", ServiceSection.SHAPE.as(ServiceSection::bind).orUnknown(), "", "Maintenance.");
   static final Field<List<UnplacedRow>> UNPLACED =
       optional(
               "unplaced",

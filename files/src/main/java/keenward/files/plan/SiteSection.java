@@ -46,8 +46,7 @@ final class SiteSection {
       optional("contact", Common.line(), "01000 555 010", "How to reach that company.");
   static final Field<Fact<String>> TIMEZONE =
       optional("timezone", Common.name(), "Europe/Lisbon", "Time zone name of the site.");
-  static final Field<Fact<String>> NOTES =
-      optional("notes", Common.note(), "", "Anything else.");
+  static final Field<Fact<String>> NOTES = optional("notes", Common.note(), "", "Anything else.");
 
   static final MapShape SHAPE =
       MapShape.of(

@@ -26,7 +26,10 @@ final class Traits {
 
   static final Field<Fact<CoveragePattern>> PATTERN =
       optional(
-          "pattern", Shapes.word(CoveragePattern.class).orUnknown(), "fan", "Shape of what it sees.");
+          "pattern",
+          Shapes.word(CoveragePattern.class).orUnknown(),
+          "fan",
+          "Shape of what it sees.");
   static final Field<Fact<Length>> RANGE = optional("range", Common.length(), "12 m", "Its reach.");
   static final Field<Fact<Angle>> ANGLE =
       optional(
@@ -54,10 +57,7 @@ final class Traits {
           .usual("that of its type");
   static final Field<Fact<Wiring>> WIRING =
       optional(
-          "wiring",
-          Shapes.word(Wiring.class).orUnknown(),
-          "radio",
-          "How it reaches the panel.");
+          "wiring", Shapes.word(Wiring.class).orUnknown(), "radio", "How it reaches the panel.");
   static final Field<List<String>> INPUTS =
       optional(
               "inputs",

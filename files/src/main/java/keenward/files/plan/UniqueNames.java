@@ -23,15 +23,13 @@ final class UniqueNames {
       Map<String, Span> seen = new HashMap<>();
       draft
           .section(SitePlanShape.FLOORS)
-          .forEach(
-              (floor, fields) ->
-                  fields
-                      .find(part)
-                      .orElseGet(Map::of)
-                      .keySet()
-                      .forEach(
-                          name ->
-                              add(draft, seen, name, draft.key("floors", floor, part.name(), name))));
+          .forEach((floor, fields) ->
+              fields
+                  .find(part)
+                  .orElseGet(Map::of)
+                  .keySet()
+                  .forEach(name ->
+                      add(draft, seen, name, draft.key("floors", floor, part.name(), name))));
     }
     Map<String, Span> ends = new HashMap<>();
     for (Field<Map<String, Fields>> section :

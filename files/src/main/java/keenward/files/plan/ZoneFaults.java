@@ -65,16 +65,15 @@ final class ZoneFaults {
         .fact(ZoneSection.ENTRY_DELAY)
         .find()
         .filter(delay -> !delays.isEmpty() && !delays.containsKey(delay))
-        .ifPresent(
-            delay ->
-                draft.fault(
-                    fields.place(ZoneSection.ENTRY_DELAY),
-                    "there is no entry delay " + delay,
-                    "one of "
-                        + delays.keySet().stream()
-                            .map(String::valueOf)
-                            .collect(Collectors.joining(", ")),
-                    "add it to the panel's entry delays"));
+        .ifPresent(delay ->
+            draft.fault(
+                fields.place(ZoneSection.ENTRY_DELAY),
+                "there is no entry delay " + delay,
+                "one of "
+                    + delays.keySet().stream()
+                        .map(String::valueOf)
+                        .collect(Collectors.joining(", ")),
+                "add it to the panel's entry delays"));
   }
 
   private void input(ZoneSection.Watched watched, Span place) {
@@ -102,6 +101,9 @@ final class ZoneFaults {
       return device.find(Traits.INPUTS).isEmpty();
     }
     return device.mentions(DeviceSection.TYPE)
-        && draft.typeOf(device).map(type -> type.mentions(Traits.INPUTS) && type.find(Traits.INPUTS).isEmpty()).orElse(true);
+        && draft
+            .typeOf(device)
+            .map(type -> type.mentions(Traits.INPUTS) && type.find(Traits.INPUTS).isEmpty())
+            .orElse(true);
   }
 }

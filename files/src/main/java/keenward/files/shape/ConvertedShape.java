@@ -9,7 +9,8 @@ import keenward.files.yaml.YamlNode;
 /**
  * A shape whose value is turned into something else.
  *
- * @param whole whether a value is complete enough to be turned; when not, the fault is reported already
+ * @param whole whether a value is complete enough to be turned; when not, the fault is reported
+ *     already
  */
 record ConvertedShape<T, R>(Shape<T> inner, Predicate<T> whole, Function<T, R> function)
     implements Shape<R> {

@@ -13,11 +13,8 @@ record DecimalShape(BigDecimal least, BigDecimal most) implements Shape<BigDecim
   public Optional<BigDecimal> read(YamlNode node, ReadContext context) {
     Optional<BigDecimal> number =
         node instanceof YamlScalar scalar ? PlainNumber.of(scalar) : Optional.empty();
-    if (number.isEmpty()
-        || number.get().compareTo(least) < 0
-        || number.get().compareTo(most) > 0) {
-      return Mismatch.report(
-          node, this, number.isEmpty() ? PlainNumber.remedy(node) : "", context);
+    if (number.isEmpty() || number.get().compareTo(least) < 0 || number.get().compareTo(most) > 0) {
+      return Mismatch.report(node, this, number.isEmpty() ? PlainNumber.remedy(node) : "", context);
     }
     return number;
   }

@@ -8,7 +8,10 @@ import java.util.stream.Collectors;
 import keenward.files.yaml.YamlNode;
 import keenward.files.yaml.YamlRefused;
 
-/** One of several shapes: told apart by the kind of node, and among single values by which one fits first. */
+/**
+ * One of several shapes: told apart by the kind of node, and among single values by which one fits
+ * first.
+ */
 record EitherShape<T>(List<Shape<? extends T>> shapes) implements Shape<T> {
 
   EitherShape {

@@ -1,6 +1,9 @@
 package keenward.files.shape;
 
-/** A named value of a map. Each field is one constant; two fields are equal only when they are the same. */
+/**
+ * A named value of a map. Each field is one constant; two fields are equal only when they are the
+ * same.
+ */
 public final class Field<T> {
 
   private final String name;
@@ -26,8 +29,7 @@ public final class Field<T> {
    * @param example a value as written; may be empty
    * @param meaning one sentence for the reference page
    */
-  public static <T> Field<T> required(
-      String name, Shape<T> shape, String example, String meaning) {
+  public static <T> Field<T> required(String name, Shape<T> shape, String example, String meaning) {
     return new Field<>(name, shape, true, example, meaning, "");
   }
 
@@ -37,8 +39,7 @@ public final class Field<T> {
    * @param example a value as written; may be empty
    * @param meaning one sentence for the reference page
    */
-  public static <T> Field<T> optional(
-      String name, Shape<T> shape, String example, String meaning) {
+  public static <T> Field<T> optional(String name, Shape<T> shape, String example, String meaning) {
     return new Field<>(name, shape, false, example, meaning, "");
   }
 

@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * The JSON Schema (draft 2020-12) of a shape. It accepts a file exactly when the reading finds no fault of structure;
- * what only the reading can find (names declared nowhere, figures out of range) it lets pass. The file is taken as
- * JSON the usual way: unquoted numbers are numbers, unquoted {@code true}, {@code false} and {@code null} are
- * themselves, everything else is text.
+ * The JSON Schema (draft 2020-12) of a shape. It accepts a file exactly when the reading finds no
+ * fault of structure; what only the reading can find (names declared nowhere, figures out of range)
+ * it lets pass. The file is taken as JSON the usual way: unquoted numbers are numbers, unquoted
+ * {@code true}, {@code false} and {@code null} are themselves, everything else is text.
  */
 public final class JsonSchema {
 

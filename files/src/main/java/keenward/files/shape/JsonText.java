@@ -5,7 +5,9 @@ import java.util.Collection;
 import java.util.Iterator;
 import java.util.Map;
 
-/** Writes JSON: maps, collections, texts, numbers and booleans, in their order, two blanks a level. */
+/**
+ * Writes JSON: maps, collections, texts, numbers and booleans, in their order, two blanks a level.
+ */
 final class JsonText {
 
   private final StringBuilder out = new StringBuilder();
@@ -56,7 +58,8 @@ final class JsonText {
 
   private void writeList(Collection<?> list, int level) {
     out.append('[');
-    boolean simple = list.stream().noneMatch(item -> item instanceof Map || item instanceof Collection);
+    boolean simple =
+        list.stream().noneMatch(item -> item instanceof Map || item instanceof Collection);
     Iterator<?> items = list.iterator();
     while (items.hasNext()) {
       Object item = items.next();

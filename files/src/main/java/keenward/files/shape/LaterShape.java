@@ -5,7 +5,10 @@ import java.util.Set;
 import java.util.function.Supplier;
 import keenward.files.yaml.YamlNode;
 
-/** A shape that is not built yet, so that shapes may hold themselves. It has to be a {@link MapShape}. */
+/**
+ * A shape that is not built yet, so that shapes may hold themselves. It has to be a {@link
+ * MapShape}.
+ */
 record LaterShape(Supplier<MapShape> shape) implements Shape<Fields> {
 
   @Override

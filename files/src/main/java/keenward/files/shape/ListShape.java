@@ -44,7 +44,10 @@ public record ListShape<T>(Shape<T> item, int least, int most, boolean distinct)
     for (YamlNode item : list.items()) {
       if (distinct && item instanceof YamlScalar scalar && !seen.add(identity(scalar))) {
         context.structure(
-            item.span(), Mismatch.describe(item) + " for the second time", "each once", "remove it");
+            item.span(),
+            Mismatch.describe(item) + " for the second time",
+            "each once",
+            "remove it");
       }
       item().read(item, context).ifPresent(values::add);
     }

@@ -84,7 +84,10 @@ public final class MapShape implements Shape<Fields> {
       if (field == null) {
         reportUnknownField(entry, context);
       } else {
-        field.shape().read(entry.value(), context).ifPresent(value -> values.put(field.name(), value));
+        field
+            .shape()
+            .read(entry.value(), context)
+            .ifPresent(value -> values.put(field.name(), value));
       }
     }
     for (Field<?> field : fields) {
@@ -110,7 +113,10 @@ public final class MapShape implements Shape<Fields> {
         question.isEmpty() ? "remove it, or move it to where it belongs" : question);
   }
 
-  /** The same shape with its fields turned into something else, which is done only when no required one is missing. */
+  /**
+   * The same shape with its fields turned into something else, which is done only when no required
+   * one is missing.
+   */
   @Override
   public <R> Shape<R> as(Function<Fields, R> function) {
     return new ConvertedShape<>(this, Fields::isComplete, function);

@@ -19,8 +19,7 @@ final class Mismatch {
   }
 
   /** Reports the node with a remedy and returns nothing. */
-  static <T> Optional<T> report(
-      YamlNode node, Shape<?> shape, String remedy, ReadContext context) {
+  static <T> Optional<T> report(YamlNode node, Shape<?> shape, String remedy, ReadContext context) {
     switch (node) {
       case YamlRefused refused -> {}
       case YamlScalar scalar when scalar.isEmpty() ->

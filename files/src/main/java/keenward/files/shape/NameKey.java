@@ -11,12 +11,17 @@ import java.util.regex.Pattern;
  *
  * @param label what is named, such as "a zone number"
  * @param expectation words to follow "expected"
- * @param expression regular expression from ^ to $ that a name has to match, of what Java and ECMA have in common
+ * @param expression regular expression from ^ to $ that a name has to match, of what Java and ECMA
+ *     have in common
  * @param refused names that are words of the format
  * @param value the key that a matching name stands for
  */
 public record NameKey<K>(
-    String label, String expectation, String expression, Set<String> refused, Function<String, K> value) {
+    String label,
+    String expectation,
+    String expression,
+    Set<String> refused,
+    Function<String, K> value) {
 
   /** The most characters of a name. */
   public static final int MOST = 60;
@@ -24,7 +29,8 @@ public record NameKey<K>(
   static final Shape<String> TEXT = new TextShape(MOST, false);
 
   /**
-   * Names as people give them: up to 60 characters, no blank at either end, not the word {@code unknown}.
+   * Names as people give them: up to 60 characters, no blank at either end, not the word {@code
+   * unknown}.
    *
    * @param label what is named, such as "a room"
    */
@@ -33,7 +39,9 @@ public record NameKey<K>(
     refused.add(UnknownOrShape.WORD);
     return new NameKey<>(
         "the name of " + label,
-        "a name of up to " + MOST + " characters without blanks at its ends, other than "
+        "a name of up to "
+            + MOST
+            + " characters without blanks at its ends, other than "
             + String.join(" and ", refused),
         "^[^ ](.{0," + (MOST - 2) + "}[^ ])?$",
         refused,

@@ -9,7 +9,10 @@ import keenward.files.yaml.YamlEntry;
 import keenward.files.yaml.YamlMap;
 import keenward.files.yaml.YamlNode;
 
-/** A map whose names the file chooses, each with a value of one shape. The order of the file is kept. */
+/**
+ * A map whose names the file chooses, each with a value of one shape. The order of the file is
+ * kept.
+ */
 public record NamesShape<K, V>(NameKey<K> key, Shape<V> value) implements Shape<Map<K, V>> {
 
   @Override

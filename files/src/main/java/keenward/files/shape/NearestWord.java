@@ -13,8 +13,8 @@ public final class NearestWord {
   private NearestWord() {}
 
   /**
-   * The candidate that differs least: in case, hyphens and spaces alone, or by at most a third of its letters; the
-   * first of several. Empty when none comes near.
+   * The candidate that differs least: in case, hyphens and spaces alone, or by at most a third of
+   * its letters; the first of several. Empty when none comes near.
    */
   public static Optional<String> find(String word, Collection<String> candidates) {
     String wanted = normal(word);

@@ -7,8 +7,9 @@ import keenward.files.yaml.YamlNode;
 import keenward.files.yaml.YamlScalar;
 
 /**
- * Numbers without unit: an optional minus, digits without leading zeros, an optional decimal point with digits; no
- * exponent, no quotes. Every one of them is a number of JSON and of YAML 1.2 too, with the same value.
+ * Numbers without unit: an optional minus, digits without leading zeros, an optional decimal point
+ * with digits; no exponent, no quotes. Every one of them is a number of JSON and of YAML 1.2 too,
+ * with the same value.
  */
 public final class PlainNumber {
 

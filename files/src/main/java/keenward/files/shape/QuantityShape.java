@@ -68,7 +68,8 @@ final class QuantityShape<T> implements Shape<T> {
         && scalar.text().matches("-?[0-9]+(\\.[0-9]+)?")) {
       return "add the unit: " + String.join(", ", units);
     }
-    if (node instanceof YamlScalar scalar && scalar.text().matches("-?[0-9]{1,9},[0-9]{1,9} ?\\S{0,9}")) {
+    if (node instanceof YamlScalar scalar
+        && scalar.text().matches("-?[0-9]{1,9},[0-9]{1,9} ?\\S{0,9}")) {
       return "write a decimal point";
     }
     return "";

@@ -8,8 +8,9 @@ import keenward.files.yaml.Span;
 import keenward.files.yaml.YamlScalar;
 
 /**
- * Gathers what a reading finds wrong: faults of structure, which a JSON Schema finds too, and faults of meaning, which
- * it cannot (a name that is declared nowhere, a figure out of range, two facts that exclude each other).
+ * Gathers what a reading finds wrong: faults of structure, which a JSON Schema finds too, and
+ * faults of meaning, which it cannot (a name that is declared nowhere, a figure out of range, two
+ * facts that exclude each other).
  */
 public final class ReadContext {
 

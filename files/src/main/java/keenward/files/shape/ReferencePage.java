@@ -7,7 +7,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** The reference page of a format, in Markdown: a section with a table of its fields for each map shape. */
+/**
+ * The reference page of a format, in Markdown: a section with a table of its fields for each map
+ * shape.
+ */
 public final class ReferencePage {
 
   private final StringBuilder out = new StringBuilder();
@@ -125,9 +128,7 @@ public final class ReferencePage {
     String count =
         list.least() == list.most()
             ? "list of " + list.least() + ": "
-            : list.least() > 0
-                ? "list of " + list.least() + " or more: "
-                : "list of: ";
+            : list.least() > 0 ? "list of " + list.least() + " or more: " : "list of: ";
     return count + value(list.item());
   }
 

@@ -9,8 +9,8 @@ import keenward.files.yaml.YamlNode;
 import keenward.files.yaml.YamlScalar;
 
 /**
- * The name or number of something that the same file declares. A name that is declared nowhere is a fault of meaning,
- * found once the whole file is read.
+ * The name or number of something that the same file declares. A name that is declared nowhere is a
+ * fault of meaning, found once the whole file is read.
  *
  * @param form what such a name looks like
  * @param label what is named, such as "a room"

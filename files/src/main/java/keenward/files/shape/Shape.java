@@ -30,8 +30,8 @@ public sealed interface Shape<T>
         WordShape {
 
   /**
-   * The value of a node as far as it can be read; every fault is added to the context. Empty only when a fault was
-   * reported, now or when the text was parsed.
+   * The value of a node as far as it can be read; every fault is added to the context. Empty only
+   * when a fault was reported, now or when the text was parsed.
    */
   Optional<T> read(YamlNode node, ReadContext context);
 

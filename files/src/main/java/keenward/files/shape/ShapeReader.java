@@ -11,12 +11,17 @@ import keenward.files.yaml.YamlPointer;
 /** Reads a whole document by its shape, and looks up every name that it refers to. */
 public final class ShapeReader {
 
-  /** Beyond, looking for the nearest name would take long, and a hostile file asks for it many times. */
+  /**
+   * Beyond, looking for the nearest name would take long, and a hostile file asks for it many
+   * times.
+   */
   private static final int MOST_NAMES_COMPARED = 2000;
 
   private ShapeReader() {}
 
-  /** What a reading by shape gives: the value as far as it can be read, and everything found wrong. */
+  /**
+   * What a reading by shape gives: the value as far as it can be read, and everything found wrong.
+   */
   public record Result<T>(Optional<T> value, ReadContext context) {}
 
   /** Reads the document. */
@@ -41,8 +46,7 @@ public final class ShapeReader {
       return;
     }
     List<String> candidates =
-        Stream.concat(
-                declared.names().stream().limit(MOST_NAMES_COMPARED), shape.words().stream())
+        Stream.concat(declared.names().stream().limit(MOST_NAMES_COMPARED), shape.words().stream())
             .distinct()
             .toList();
     context.meaning(

@@ -55,7 +55,10 @@ public final class Shapes {
     return new WordShape<>(words);
   }
 
-  /** One of these words, in their order; none of them looks like a number, {@code true}, {@code false} or {@code null}. */
+  /**
+   * One of these words, in their order; none of them looks like a number, {@code true}, {@code
+   * false} or {@code null}.
+   */
   public static <T> Shape<T> words(Map<String, T> words) {
     return new WordShape<>(words);
   }
@@ -100,8 +103,8 @@ public final class Shapes {
    * A text of a stated form that never looks like a plain number.
    *
    * @param expectation words to follow "expected"
-   * @param expression regular expression from ^ to $, of what Java and ECMA have in common; everything that matches it
-   *     has a value
+   * @param expression regular expression from ^ to $, of what Java and ECMA have in common;
+   *     everything that matches it has a value
    * @param value the value of a text that matches
    */
   public static <T> Shape<T> pattern(

@@ -10,7 +10,8 @@ import keenward.files.yaml.YamlScalar;
 /**
  * A text. What looks like a number is text too, as written: leading zeros stay.
  *
- * @param most characters (code points) at most; 16 or more, so that no number of JSON is too long for it
+ * @param most characters (code points) at most; 16 or more, so that no number of JSON is too long
+ *     for it
  * @param severalLines whether it may have line ends
  */
 record TextShape(int most, boolean severalLines) implements Shape<String> {
@@ -35,10 +36,7 @@ record TextShape(int most, boolean severalLines) implements Shape<String> {
     int length = text.codePointCount(0, text.length());
     if (length > most) {
       context.structure(
-          node.span(),
-          "too long: " + QuotedText.of(text),
-          expectation(),
-          "shorten it");
+          node.span(), "too long: " + QuotedText.of(text), expectation(), "shorten it");
       return Optional.empty();
     }
     if (!severalLines && text.indexOf('\n') >= 0) {

@@ -8,8 +8,8 @@ import keenward.files.yaml.YamlNode;
 import keenward.files.yaml.YamlScalar;
 
 /**
- * A value, or the word {@code unknown} for one that is not known yet. Where any text may stand, the word in quotes is
- * that text.
+ * A value, or the word {@code unknown} for one that is not known yet. Where any text may stand, the
+ * word in quotes is that text.
  */
 record UnknownOrShape<T>(Shape<T> known) implements Shape<Fact<T>> {
 

@@ -1,6 +1,6 @@
 /**
- * What a file has to look like, said once: from a shape come the check, the typed reading, the JSON Schema and the
- * reference page.
+ * What a file has to look like, said once: from a shape come the check, the typed reading, the JSON
+ * Schema and the reference page.
  */
 @NullMarked
 package keenward.files.shape;

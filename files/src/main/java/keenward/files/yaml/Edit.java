@@ -18,7 +18,9 @@ public sealed interface Edit {
   record InsertEntry(String map, Optional<String> after, String name, NewValue value)
       implements Edit {}
 
-  /** Takes a name and its value out of a map; a comment beside them goes too, comments above stay. */
+  /**
+   * Takes a name and its value out of a map; a comment beside them goes too, comments above stay.
+   */
   record RemoveEntry(String path) implements Edit {}
 
   /** Gives a name of a map another text. References to it are not followed. */

@@ -86,11 +86,10 @@ final class IntendedTree {
           map(
               map,
               map.entries().stream()
-                  .map(
-                      entry ->
-                          entry.name().equals(path.getFirst())
-                              ? new YamlEntry(entry.key(), at(entry.value(), rest, change))
-                              : entry)
+                  .map(entry ->
+                      entry.name().equals(path.getFirst())
+                          ? new YamlEntry(entry.key(), at(entry.value(), rest, change))
+                          : entry)
                   .toList());
       case YamlList list -> {
         List<YamlNode> items = new ArrayList<>(list.items());
@@ -110,7 +109,11 @@ final class IntendedTree {
   private static YamlNode inserted(YamlMap map, Edit.InsertEntry insert) {
     List<YamlEntry> entries = new ArrayList<>(map.entries());
     int index =
-        insert.after().flatMap(map::entry).map(entry -> entries.indexOf(entry) + 1).orElse(entries.size());
+        insert
+            .after()
+            .flatMap(map::entry)
+            .map(entry -> entries.indexOf(entry) + 1)
+            .orElse(entries.size());
     entries.add(index, new YamlEntry(key(insert.name()), insert.value().tree()));
     return map(map, entries);
   }

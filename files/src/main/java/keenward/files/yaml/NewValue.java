@@ -13,8 +13,8 @@ public sealed interface NewValue {
    * A single value.
    *
    * @param text its text
-   * @param plain whether it has to stand without quotes (a number, a word, a quantity); otherwise it is text, and quoted
-   *     wherever it would look like something else
+   * @param plain whether it has to stand without quotes (a number, a word, a quantity); otherwise
+   *     it is text, and quoted wherever it would look like something else
    */
   record Single(String text, boolean plain) implements NewValue {}
 
@@ -50,7 +50,9 @@ public sealed interface NewValue {
       case Single single ->
           new YamlScalar(
               single.text(),
-              ValueText.isWrittenPlain(single) ? YamlScalar.Style.PLAIN : YamlScalar.Style.DOUBLE_QUOTED,
+              ValueText.isWrittenPlain(single)
+                  ? YamlScalar.Style.PLAIN
+                  : YamlScalar.Style.DOUBLE_QUOTED,
               Span.NOWHERE);
       case Names names -> {
         List<YamlEntry> entries = new ArrayList<>();

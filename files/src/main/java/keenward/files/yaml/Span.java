@@ -4,7 +4,8 @@ package keenward.files.yaml;
  * Where a node stands in its text.
  *
  * @param start first character, as an index into {@link YamlDocument#text()} (UTF-16 units)
- * @param end one past the last character, in the same units; comments and blank lines after it are outside
+ * @param end one past the last character, in the same units; comments and blank lines after it are
+ *     outside
  * @param line of {@code start}, from 1
  * @param column of {@code start}, from 1, counted in code points
  */

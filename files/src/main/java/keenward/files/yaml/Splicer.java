@@ -7,9 +7,9 @@ import keenward.files.Problem;
 import keenward.files.QuotedText;
 
 /**
- * Edits a file by cutting and pasting its text at the places of its nodes, so that comments, blank lines, line ends and
- * the way everything else is written stay. The new text is read again and compared with the tree intended; an edit that
- * does not give exactly that is refused.
+ * Edits a file by cutting and pasting its text at the places of its nodes, so that comments, blank
+ * lines, line ends and the way everything else is written stay. The new text is read again and
+ * compared with the tree intended; an edit that does not give exactly that is refused.
  */
 public final class Splicer {
 
@@ -52,8 +52,7 @@ public final class Splicer {
     };
   }
 
-  private static Problem problem(
-      YamlDocument document, String path, String what, String expected) {
+  private static Problem problem(YamlDocument document, String path, String what, String expected) {
     Span place = document.nearestPlace(path);
     String shown = path.isEmpty() ? "the file" : QuotedText.visible(path);
     return new Problem(

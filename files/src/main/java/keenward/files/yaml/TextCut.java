@@ -35,7 +35,8 @@ record TextCut(int start, int end, String text) {
       return new TextCut(span.start(), span.end(), value);
     }
     // Nothing was given: the place is right behind the colon or dash.
-    return new TextCut(span.start(), span.end() + blankToReplace(document.text(), span.end()), " " + value);
+    return new TextCut(
+        span.start(), span.end() + blankToReplace(document.text(), span.end()), " " + value);
   }
 
   /** 1 when a single blank follows that the new text's own blank replaces, otherwise 0. */

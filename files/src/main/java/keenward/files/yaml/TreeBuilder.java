@@ -110,7 +110,11 @@ final class TreeBuilder {
       }
       problems.add(
           key.span(),
-          "the name " + QuotedText.of(name) + " is given twice (first in line " + first.line() + ")",
+          "the name "
+              + QuotedText.of(name)
+              + " is given twice (first in line "
+              + first.line()
+              + ")",
           "each name once",
           "rename or remove one of the two");
     }
@@ -152,7 +156,9 @@ final class TreeBuilder {
       this.lastEnd = span.start();
     }
 
-    /** A block ends with its last value: the parser's own mark would take in comments that follow. */
+    /**
+     * A block ends with its last value: the parser's own mark would take in comments that follow.
+     */
     YamlNode finish(Span end) {
       int last = flow ? end.end() : lastEnd;
       Span whole = new Span(span.start(), last, span.line(), span.column());

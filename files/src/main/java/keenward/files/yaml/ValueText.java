@@ -5,12 +5,16 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import keenward.files.yaml.NewValue.Single;
 
-/** Writes values on one line, the way the demo plans are written: {@code { name: Shop door, zones: [1, 2] }}. */
+/**
+ * Writes values on one line, the way the demo plans are written: {@code { name: Shop door, zones:
+ * [1, 2] }}.
+ */
 final class ValueText {
 
   /** What surely reads back as itself without quotes, in a block as well as between brackets. */
   private static final Pattern SAFE =
-      Pattern.compile("[\\p{L}\\p{N}./+-]([\\p{L}\\p{N} ./+()'&%;=<>*_\u00b0\u00b2-]*[\\p{L}\\p{N}./+()'&%;=<>*_\u00b0\u00b2-])?");
+      Pattern.compile(
+          "[\\p{L}\\p{N}./+-]([\\p{L}\\p{N} ./+()'&%;=<>*_\u00b0\u00b2-]*[\\p{L}\\p{N}./+()'&%;=<>*_\u00b0\u00b2-])?");
 
   /** What a reader may take for something other than text. */
   private static final Pattern NUMBER_LIKE = Pattern.compile("[-+.]?[0-9][-+0-9a-fA-FxoeE._:]*");
@@ -22,8 +26,7 @@ final class ValueText {
 
   static String of(NewValue value) {
     return switch (value) {
-      case Single single ->
-          isWrittenPlain(single) ? single.text() : quoted(single.text());
+      case Single single -> isWrittenPlain(single) ? single.text() : quoted(single.text());
       case NewValue.Names names ->
           names.entries().isEmpty()
               ? "{}"
@@ -45,7 +48,8 @@ final class ValueText {
   }
 
   private static boolean isSafe(String text) {
-    // A lone or leading dash, and dots or dashes that end or start a document, mean something to YAML.
+    // A lone or leading dash, and dots or dashes that end or start a document, mean something to
+    // YAML.
     return SAFE.matcher(text).matches()
         && !text.equals("-")
         && !text.startsWith("- ")

@@ -17,9 +17,10 @@ import org.snakeyaml.engine.v2.parser.ParserImpl;
 import org.snakeyaml.engine.v2.scanner.StreamReader;
 
 /**
- * Reads the strict, small YAML: maps, lists and single values. Anchors, aliases, merge keys, tags, directives, several
- * documents, names given twice and everything beyond {@link YamlLimits} are refused with their place. The parser's
- * events are looked at one by one, so that depth is refused before anything recurses.
+ * Reads the strict, small YAML: maps, lists and single values. Anchors, aliases, merge keys, tags,
+ * directives, several documents, names given twice and everything beyond {@link YamlLimits} are
+ * refused with their place. The parser's events are looked at one by one, so that depth is refused
+ * before anything recurses.
  */
 public final class YamlReader {
 
@@ -141,14 +142,11 @@ public final class YamlReader {
   private boolean properties(NodeEvent event, Optional<String> tag, Span span) {
     event
         .getAnchor()
-        .ifPresent(
-            anchor ->
-                problems.add(
-                    span, "the anchor &" + anchor.getValue(), "a value without anchor", "remove it"));
-    tag.ifPresent(
-        name ->
+        .ifPresent(anchor ->
             problems.add(
-                span, "the tag " + QuotedText.of(name), "a value without tag", "remove it"));
+                span, "the anchor &" + anchor.getValue(), "a value without anchor", "remove it"));
+    tag.ifPresent(name ->
+        problems.add(span, "the tag " + QuotedText.of(name), "a value without tag", "remove it"));
     return event.getAnchor().isEmpty() && tag.isEmpty();
   }
 
@@ -157,7 +155,10 @@ public final class YamlReader {
     int length = value.codePointCount(0, value.length());
     if (length > YamlLimits.SCALAR) {
       problems.add(
-          span, "a value of " + length + " characters", "at most " + YamlLimits.SCALAR, "shorten it");
+          span,
+          "a value of " + length + " characters",
+          "at most " + YamlLimits.SCALAR,
+          "shorten it");
       return new YamlRefused(span);
     }
     Optional<Integer> forbidden =

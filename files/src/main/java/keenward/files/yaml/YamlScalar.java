@@ -1,8 +1,8 @@
 package keenward.files.yaml;
 
 /**
- * A single value: its text after quotes, escapes and folding are undone. What the text means is decided by
- * whoever expects it there; only a plain text may be a number or a word.
+ * A single value: its text after quotes, escapes and folding are undone. What the text means is
+ * decided by whoever expects it there; only a plain text may be a number or a word.
  */
 public record YamlScalar(String text, Style style, Span span) implements YamlNode {
 

@@ -20,7 +20,9 @@ final class YamlText {
 
   private YamlText() {}
 
-  /** The text to parse; empty when it cannot be parsed at all. Every fault is added to the problems. */
+  /**
+   * The text to parse; empty when it cannot be parsed at all. Every fault is added to the problems.
+   */
   static Optional<String> decode(byte[] bytes, ProblemList problems) {
     if (bytes.length > YamlLimits.BYTES) {
       problems.add(
@@ -100,9 +102,9 @@ final class YamlText {
   }
 
   /**
-   * Whether a character may stand neither in a file nor, by way of an escape, in a value: controls except line ends,
-   * line separators of other systems, characters of no width, marks that change the reading direction, codes that are
-   * no characters.
+   * Whether a character may stand neither in a file nor, by way of an escape, in a value: controls
+   * except line ends, line separators of other systems, characters of no width, marks that change
+   * the reading direction, codes that are no characters.
    */
   static boolean isForbidden(int codePoint) {
     if (codePoint == '\n' || codePoint == '\r') {

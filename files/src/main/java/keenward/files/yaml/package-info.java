@@ -1,4 +1,7 @@
-/** A strict, small YAML: text to a tree of nodes that know their place, and text edits at those places. */
+/**
+ * A strict, small YAML: text to a tree of nodes that know their place, and text edits at those
+ * places.
+ */
 @NullMarked
 package keenward.files.yaml;
 

@@ -26,15 +26,14 @@ class WholeFolderTest {
   @Test
   void keepsTheFormerContentWhenFillingFails() throws IOException {
     WholeFolder.replace(parent, "site", folder -> Files.writeString(folder.resolve("a"), "1"));
-    assertThatThrownBy(
-            () ->
-                WholeFolder.replace(
-                    parent,
-                    "site",
-                    folder -> {
-                      Files.writeString(folder.resolve("b"), "half");
-                      throw new IOException("disk full");
-                    }))
+    assertThatThrownBy(() ->
+            WholeFolder.replace(
+                parent,
+                "site",
+                folder -> {
+                  Files.writeString(folder.resolve("b"), "half");
+                  throw new IOException("disk full");
+                }))
         .hasMessage("disk full");
     assertThat(parent.resolve("site/a")).hasContent("1");
     assertThat(parent.resolve("site/b")).doesNotExist();
@@ -46,14 +45,13 @@ class WholeFolderTest {
     WholeFolder.replace(parent, "site", folder -> Files.writeString(folder.resolve("a"), "1"));
     Files.move(parent.resolve("site"), parent.resolve(".site.old"));
     Files.createDirectory(parent.resolve(".site.new"));
-    assertThatThrownBy(
-            () ->
-                WholeFolder.replace(
-                    parent,
-                    "site",
-                    folder -> {
-                      throw new IOException("stopped");
-                    }))
+    assertThatThrownBy(() ->
+            WholeFolder.replace(
+                parent,
+                "site",
+                folder -> {
+                  throw new IOException("stopped");
+                }))
         .hasMessage("stopped");
     assertThat(parent.resolve("site/a")).hasContent("1");
   }

@@ -14,7 +14,10 @@ import keenward.core.dialogue.machine.State;
 import keenward.core.dialogue.machine.Transition;
 import org.junit.jupiter.api.Test;
 
-/** Descriptions of unlike families behave as their files say, although the interpreter knows none of them. */
+/**
+ * Descriptions of unlike families behave as their files say, although the interpreter knows none of
+ * them.
+ */
 class FamiliesTest {
 
   /** Somebody at a keypad. */
@@ -165,8 +168,7 @@ class FamiliesTest {
     hand.press("more", "yes");
     assertThat(hand.state.screen()).isEqualTo("its job");
     hand.press("less", "yes", "1", "more", "more", "more", "1", "yes");
-    assertThat(hand.holds("sensor.called", 2))
-        .isEqualTo(new Value.Words(List.of("FRONT", "DOOR")));
+    assertThat(hand.holds("sensor.called", 2)).isEqualTo(new Value.Words(List.of("FRONT", "DOOR")));
     hand.press("1", "more", "yes");
     assertThat(hand.holds("sensor.extras", 2)).isEqualTo(new Value.Members(1));
   }

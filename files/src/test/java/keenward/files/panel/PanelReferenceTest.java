@@ -105,8 +105,7 @@ class PanelReferenceTest {
   void theExampleOfAFoundMemoryIsReadAgainstTheShippedPanel() throws IOException {
     PanelReading panel =
         PanelDescriptionReader.read(
-            "panel",
-            Files.readAllBytes(Path.of("../panels/" + PanelFileName.of("Marram 32"))));
+            "panel", Files.readAllBytes(Path.of("../panels/" + PanelFileName.of("Marram 32"))));
     FoundReading found =
         FoundMemoryReader.read(
             "example",

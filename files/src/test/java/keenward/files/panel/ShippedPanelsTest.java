@@ -89,7 +89,8 @@ class ShippedPanelsTest {
         PanelDescriptionReader.problems(reading.document().orElseThrow(), report);
     assertThat(problems)
         .extracting(Problem::message)
-        .anyMatch(message -> message.matches("teasel-12.panel.yaml:\\d+:5: note: has no word for .*"));
+        .anyMatch(
+            message -> message.matches("teasel-12.panel.yaml:\\d+:5: note: has no word for .*"));
     assertThat(problems).extracting(Problem::line).allMatch(line -> line > 1);
   }
 

@@ -28,9 +28,8 @@ final class TestPanels {
     PanelReading reading = reading(file);
     return reading
         .description()
-        .orElseThrow(
-            () ->
-                new AssertionError(
-                    reading.problems().stream().map(Problem::message).toList().toString()));
+        .orElseThrow(() ->
+            new AssertionError(
+                reading.problems().stream().map(Problem::message).toList().toString()));
   }
 }

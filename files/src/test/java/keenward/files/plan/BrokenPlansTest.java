@@ -25,7 +25,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Copies of one small plan, each with a slip that people make; what is said about it stands beside it. */
+/**
+ * Copies of one small plan, each with a slip that people make; what is said about it stands beside
+ * it.
+ */
 class BrokenPlansTest {
 
   private static final Path FOLDER = Path.of("src/test/resources/broken");
@@ -50,7 +53,8 @@ class BrokenPlansTest {
   void thereAreManyAndTheirBaseIsSound() throws IOException {
     assertThat(brokenPlans()).hasSizeGreaterThanOrEqualTo(40);
     assertThat(SitePlanReader.read("base", Files.readAllBytes(BASE)).problems()).isEmpty();
-    assertThat(SCHEMA.errors(document("base", Files.readAllBytes(BASE)).orElseThrow().root())).isEmpty();
+    assertThat(SCHEMA.errors(document("base", Files.readAllBytes(BASE)).orElseThrow().root()))
+        .isEmpty();
   }
 
   @ParameterizedTest
@@ -59,7 +63,9 @@ class BrokenPlansTest {
     PlanReading reading = SitePlanReader.read(name, bytes(name));
     assertThat(reading.plan()).isEmpty();
     String said =
-        reading.problems().stream().map(Problem::message).collect(Collectors.joining("\n", "", "\n"));
+        reading.problems().stream()
+            .map(Problem::message)
+            .collect(Collectors.joining("\n", "", "\n"));
     Golden.assertSame(FOLDER.resolve(name.replace(".site.yaml", ".errors.txt")), said);
   }
 
@@ -77,13 +83,11 @@ class BrokenPlansTest {
 
   @Test
   void schemaAndReaderAgreeOnThousandsOfOtherSlips() throws IOException {
-    YamlDocument full =
-        document("full", Files.readAllBytes(SitePlanReaderTest.FULL)).orElseThrow();
+    YamlDocument full = document("full", Files.readAllBytes(SitePlanReaderTest.FULL)).orElseThrow();
     int judged = 0;
     for (long seed = 0; seed < 1500; seed++) {
       String text = YamlMutation.of(full, new Random(seed));
-      Optional<YamlDocument> mutant =
-          document("mutant", text.getBytes(UTF_8));
+      Optional<YamlDocument> mutant = document("mutant", text.getBytes(UTF_8));
       if (mutant.isPresent()) {
         assertAgreement("seed " + seed, mutant.get());
         judged++;

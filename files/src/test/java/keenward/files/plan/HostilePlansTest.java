@@ -85,7 +85,8 @@ class HostilePlansTest {
       int from = random.nextInt(good.length);
       int to = from + random.nextInt(good.length - from);
       byte[] head = Arrays.copyOf(good, random.nextBoolean() ? from : to);
-      byte[] bytes = Arrays.copyOf(head, head.length + good.length - (random.nextBoolean() ? to : from));
+      byte[] bytes =
+          Arrays.copyOf(head, head.length + good.length - (random.nextBoolean() ? to : from));
       int tail = bytes.length - head.length;
       System.arraycopy(good, good.length - tail, bytes, head.length, tail);
       read(seed, bytes);

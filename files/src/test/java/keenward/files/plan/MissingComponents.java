@@ -16,17 +16,19 @@ final class MissingComponents {
 
   private MissingComponents() {}
 
-  /** Names such as {@code Zone.note} that are missing, unknown or empty in every record of their class. */
+  /**
+   * Names such as {@code Zone.note} that are missing, unknown or empty in every record of their
+   * class.
+   */
   static List<String> of(SitePlan plan) {
     MissingComponents components = new MissingComponents();
     components.visit(plan);
     List<String> missing = new ArrayList<>();
-    components.filled.forEach(
-        (name, isFilled) -> {
-          if (!isFilled) {
-            missing.add(name);
-          }
-        });
+    components.filled.forEach((name, isFilled) -> {
+      if (!isFilled) {
+        missing.add(name);
+      }
+    });
     return missing;
   }
 
@@ -35,7 +37,8 @@ final class MissingComponents {
       case Fact.Given<?>(Object given) -> visit(given);
       case Collection<?> items -> items.forEach(this::visit);
       case Map<?, ?> map -> map.values().forEach(this::visit);
-      case Record each when each.getClass().getPackage().equals(SitePlan.class.getPackage()) -> components(each);
+      case Record each when each.getClass().getPackage().equals(SitePlan.class.getPackage()) ->
+          components(each);
       default -> {}
     }
   }
@@ -50,7 +53,10 @@ final class MissingComponents {
             case Map<?, ?> map -> !map.isEmpty();
             default -> true;
           };
-      filled.merge(each.getClass().getSimpleName() + "." + component.getName(), isFilled, Boolean::logicalOr);
+      filled.merge(
+          each.getClass().getSimpleName() + "." + component.getName(),
+          isFilled,
+          Boolean::logicalOr);
       visit(value);
     }
   }

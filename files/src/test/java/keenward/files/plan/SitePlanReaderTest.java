@@ -104,7 +104,10 @@ class SitePlanReaderTest {
     assertThat(plan.unplaced().getFirst().why()).isEqualTo("zone 13 is there already");
   }
 
-  /** No component of any record of the plan is left at "missing" or empty by the sample that states every field once. */
+  /**
+   * No component of any record of the plan is left at "missing" or empty by the sample that states
+   * every field once.
+   */
   @Test
   void theSampleStatesEveryFactOfTheModel() throws IOException {
     Assertions.assertThat(MissingComponents.of(fullPlan())).isEmpty();
@@ -147,7 +150,9 @@ class SitePlanReaderTest {
     List<Regime> one = plan("regime: " + written).regimes();
     assertThat(one).singleElement().extracting(Regime::standard).isEqualTo(standard);
     assertThat(one.getFirst().words()).isEqualTo(words);
-    assertThat(plan("regime: [" + written + ", ul1023]").regimes()).hasSize(2).contains(one.getFirst());
+    assertThat(plan("regime: [" + written + ", ul1023]").regimes())
+        .hasSize(2)
+        .contains(one.getFirst());
   }
 
   @ParameterizedTest
@@ -179,14 +184,14 @@ class SitePlanReaderTest {
   @Test
   void aDeclaredDeviceComesBeforeAPlainKindOfThatName() {
     SitePlan plan =
-        plan("devices: { keypad: { kind: smoke } }\nzones: { 1: { name: a, response: fire, device: keypad } }");
+        plan(
+            "devices: { keypad: { kind: smoke } }\nzones: { 1: { name: a, response: fire, device: keypad } }");
     assertThat(plan.zones().getFirst().devices().getFirst().kind()).isEqualTo(DeviceKind.SMOKE);
   }
 
   @Test
   void positionsLeadToTheNearestPlaceOfTheFile() {
-    PlanReading reading =
-        ExamplePlan.read("zones:\n  1: { name: a, response: fire }\n");
+    PlanReading reading = ExamplePlan.read("zones:\n  1: { name: a, response: fire }\n");
     assertThat(reading.positions().of(PlanPath.of("zones", 1, "response")))
         .hasToString("example.site.yaml:4:17");
     assertThat(reading.positions().of(PlanPath.of("zones", 1, "device")))
@@ -206,7 +211,8 @@ class SitePlanReaderTest {
   @ParameterizedTest
   @MethodSource("demoSites")
   void demoSitesAreRead(Path file) throws IOException {
-    PlanReading reading = SitePlanReader.read(file.getFileName().toString(), Files.readAllBytes(file));
+    PlanReading reading =
+        SitePlanReader.read(file.getFileName().toString(), Files.readAllBytes(file));
     assertThat(reading.problems()).extracting(Problem::message).isEmpty();
   }
 }

@@ -14,9 +14,9 @@ import keenward.files.shape.ShapeReader;
 import keenward.files.yaml.YamlDocument;
 import keenward.files.yaml.YamlReader;
 import keenward.files.yaml.YamlReading;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.api.Test;
 
 class SitePlanShapeTest {
 
@@ -61,9 +61,7 @@ class SitePlanShapeTest {
     YamlDocument document = yaml.document().orElseThrow();
     MapShape wrapper = MapShape.of("wrapper", "For the test.", renamed(field));
     ReadContext context = ShapeReader.read(document, wrapper).context();
-    assertThat(context.structureProblems())
-        .as("%s / %s", section.name(), field.name())
-        .isEmpty();
+    assertThat(context.structureProblems()).as("%s / %s", section.name(), field.name()).isEmpty();
   }
 
   private static <T> Field<T> renamed(Field<T> field) {

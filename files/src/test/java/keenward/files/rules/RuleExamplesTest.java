@@ -23,7 +23,10 @@ import keenward.files.plan.SitePlanReader;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Each rule's examples are plans that the reader takes; the broken one has the fault once, the others have none. */
+/**
+ * Each rule's examples are plans that the reader takes; the broken one has the fault once, the
+ * others have none.
+ */
 class RuleExamplesTest {
 
   private static final LocalDate DAY = LocalDate.of(2027, 1, 15);
@@ -37,7 +40,10 @@ class RuleExamplesTest {
   @MethodSource("rules")
   void findsTheBrokenExampleOnceAndNothingElse(Rule rule) throws IOException {
     List<Finding> findings = check(rule, "broken", rule.card().brokenExample());
-    assertThat(findings).extracting(Finding::code).as("%s", findings).containsExactly(rule.card().code());
+    assertThat(findings)
+        .extracting(Finding::code)
+        .as("%s", findings)
+        .containsExactly(rule.card().code());
     assertThat(findings.getFirst().what()).endsWith(".");
     assertThat(findings.getFirst().remedy()).endsWith(".");
   }

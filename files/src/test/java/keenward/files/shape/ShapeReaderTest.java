@@ -48,7 +48,8 @@ class ShapeReaderTest {
   static final Field<Fact<String>> SERIAL =
       optional("serial", text(20).orUnknown(), "0114", "Printed number.");
   static final Field<Fact<Length>> WIDTH =
-      optional("width", quantity(Length::parse, Length.units()).orUnknown(), "36 m", "Clear width.");
+      optional(
+          "width", quantity(Length::parse, Length.units()).orUnknown(), "36 m", "Clear width.");
   static final Field<Boolean> CHIME =
       optional("chime", yesNo(), "yes", "Whether it chimes.").usual("`no`");
   static final Field<ZoneResponse> RESPONSE =
@@ -60,24 +61,44 @@ class ShapeReaderTest {
           "[1]",
           "Things it follows.");
   static final Field<String> ROOM =
-      optional("room", reference("a room", "/floors/*/rooms/*").orWords(List.of("outside")), "Shop", "Where.");
+      optional(
+          "room",
+          reference("a room", "/floors/*/rooms/*").orWords(List.of("outside")),
+          "Shop",
+          "Where.");
   static final Field<List<BigDecimal>> AT =
       optional("at", list(decimal("-100", "100")).of(2, 2), "[1, 2.5]", "Where on the floor.");
   static final Field<LocalDate> FITTED = optional("fitted", date(), "2026-10-02", "When fitted.");
   static final Field<String> CLOCK =
-      optional("clock", pattern("a time hh:mm", "^[0-2][0-9]:[0-5][0-9]$", t -> t), "04:10", "When.");
+      optional(
+          "clock", pattern("a time hh:mm", "^[0-2][0-9]:[0-5][0-9]$", t -> t), "04:10", "When.");
   static final Field<String> NOTE = optional("note", longText(100), "", "Anything else.");
   static final Field<Integer> EVEN =
       optional(
           "even",
-          wholeNumber(0, 100).parsedBy(n -> n % 2 == 0 ? Parsed.of(n) : Parsed.expected("an even number")),
+          wholeNumber(0, 100)
+              .parsedBy(n -> n % 2 == 0 ? Parsed.of(n) : Parsed.expected("an even number")),
           "4",
           "A number.");
   static final Field<List<String>> LINES =
       optional("lines", oneOrMore(text(30)), "[a, b]", "Lines.");
   static final MapShape THING =
       MapShape.of(
-          "thing", "A thing.", NAME, SERIAL, WIDTH, CHIME, RESPONSE, FOLLOWS, ROOM, AT, FITTED, CLOCK, NOTE, EVEN, LINES);
+          "thing",
+          "A thing.",
+          NAME,
+          SERIAL,
+          WIDTH,
+          CHIME,
+          RESPONSE,
+          FOLLOWS,
+          ROOM,
+          AT,
+          FITTED,
+          CLOCK,
+          NOTE,
+          EVEN,
+          LINES);
 
   static final Field<Map<String, String>> ROOMS =
       optional("rooms", names(NameKey.name("a room", "outside"), text(16)), "", "Rooms.");
@@ -209,18 +230,31 @@ class ShapeReaderTest {
 
   @Test
   void reportsEveryFaultOfAFileInItsOrder() {
-    assertThat(problems("version: 3\nthings:\n  x: {}\n  2: { name: a, room: b, chime: c }\nextra: 1\n"))
+    assertThat(
+            problems(
+                "version: 3\nthings:\n  x: {}\n  2: { name: a, room: b, chime: c }\nextra: 1\n"))
         .extracting(line -> line.substring(0, line.indexOf(' ')))
-        .containsExactly("a.yaml:1:10:", "a.yaml:3:3:", "a.yaml:3:6:", "a.yaml:4:23:", "a.yaml:4:33:", "a.yaml:5:1:");
+        .containsExactly(
+            "a.yaml:1:10:",
+            "a.yaml:3:3:",
+            "a.yaml:3:6:",
+            "a.yaml:4:23:",
+            "a.yaml:4:33:",
+            "a.yaml:5:1:");
   }
 
   @Test
   void aBrokenSectionDoesNotMakeItsNamesMissing() {
-    assertThat(problems("version: 1\nfloors: { G: { rooms: [a] } }\nthings: { 1: { name: a, room: Attic } }\n"))
+    assertThat(
+            problems(
+                "version: 1\nfloors: { G: { rooms: [a] } }\nthings: { 1: { name: a, room: Attic } }\n"))
         .hasSize(1);
   }
 
-  /** The same trees judged by networknt's json-schema-validator with the schema that the shape writes. */
+  /**
+   * The same trees judged by networknt's json-schema-validator with the schema that the shape
+   * writes.
+   */
   @Test
   void schemaAndReadingAgreeOnStructureUnderRandomMutation() {
     SchemaOracle oracle = new SchemaOracle(JsonSchema.of(ROOT, "urn:keenward:sample", "Sample"));

@@ -15,14 +15,69 @@ import keenward.files.yaml.YamlScalar;
 public final class YamlMutation {
 
   private static final String[] VALUES = {
-    "unknown", "\"unknown\"", "0", "-1", "7", "007", "\"7\"", "3.0", "2.5", "999999999999999", "12345678901234567890", "yes", "true", "~",
-    "\"\"", "\"  \"", "Shop", "entry-exit", "45 s", "45", "45 parsecs", "120 ft", "99999999 km", "2026-02-30", "2024-02-29", "1e3", "[]", "[7, 7.0]",
-    "[Shop, Shop]", "{}", "{ name: x }", "[[0, 0], [1, 1]]", "\"two\\nlines\"", "\"ends with line\\n\"", "x x x x x x x x x x x x x x x x x x x x x x x x x x x x x x x x",
-    "\u00a0", "04:10", "-105 dBm", "\u00b5", "\"#\"", ".5", "0x10", "+3", "null", "\"null\"", " 22 AWG"
+    "unknown",
+    "\"unknown\"",
+    "0",
+    "-1",
+    "7",
+    "007",
+    "\"7\"",
+    "3.0",
+    "2.5",
+    "999999999999999",
+    "12345678901234567890",
+    "yes",
+    "true",
+    "~",
+    "\"\"",
+    "\"  \"",
+    "Shop",
+    "entry-exit",
+    "45 s",
+    "45",
+    "45 parsecs",
+    "120 ft",
+    "99999999 km",
+    "2026-02-30",
+    "2024-02-29",
+    "1e3",
+    "[]",
+    "[7, 7.0]",
+    "[Shop, Shop]",
+    "{}",
+    "{ name: x }",
+    "[[0, 0], [1, 1]]",
+    "\"two\\nlines\"",
+    "\"ends with line\\n\"",
+    "x x x x x x x x x x x x x x x x x x x x x x x x x x x x x x x x",
+    "\u00a0",
+    "04:10",
+    "-105 dBm",
+    "\u00b5",
+    "\"#\"",
+    ".5",
+    "0x10",
+    "+3",
+    "null",
+    "\"null\"",
+    " 22 AWG"
   };
 
   private static final String[] NAMES = {
-    "name", "nmae", "7", "0", "01", "\"7\"", "unknown", "outside", "\" x\"", "\"x \"", "x", "zones", "response", "site"
+    "name",
+    "nmae",
+    "7",
+    "0",
+    "01",
+    "\"7\"",
+    "unknown",
+    "outside",
+    "\" x\"",
+    "\"x \"",
+    "x",
+    "zones",
+    "response",
+    "site"
   };
 
   private YamlMutation() {}
@@ -37,7 +92,9 @@ public final class YamlMutation {
     String[] texts = name ? NAMES : VALUES;
     Span span = spans.get(random.nextInt(spans.size()));
     String text = texts[random.nextInt(texts.length)];
-    return document.text().substring(0, span.start()) + text + document.text().substring(span.end());
+    return document.text().substring(0, span.start())
+        + text
+        + document.text().substring(span.end());
   }
 
   private static void collect(YamlNode node, List<Span> values, List<Span> names) {

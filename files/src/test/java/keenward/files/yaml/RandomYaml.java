@@ -4,11 +4,25 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 
-/** Writes random documents of the small YAML in every style it knows, with comments and blank lines. */
+/**
+ * Writes random documents of the small YAML in every style it knows, with comments and blank lines.
+ */
 final class RandomYaml {
 
   private static final String[] WORDS = {
-    "shop", "door-2", "Stair hall", "12", "7.5", "unknown", "120 ft", "24-hour", "\u00c5sen", "\uD83D\uDD14", "a:b", "x#y", "yes"
+    "shop",
+    "door-2",
+    "Stair hall",
+    "12",
+    "7.5",
+    "unknown",
+    "120 ft",
+    "24-hour",
+    "\u00c5sen",
+    "\uD83D\uDD14",
+    "a:b",
+    "x#y",
+    "yes"
   };
 
   private final Random random;

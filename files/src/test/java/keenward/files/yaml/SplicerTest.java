@@ -61,7 +61,10 @@ class SplicerTest {
 
   @Test
   void setReplacesABlockTextAndLeavesTheCommentBelow() {
-    assertThat(after("a: |\n  one\n  two\n\n# about b\nb: 2\n", new Edit.SetValue("/a", NewValue.text("three"))))
+    assertThat(
+            after(
+                "a: |\n  one\n  two\n\n# about b\nb: 2\n",
+                new Edit.SetValue("/a", NewValue.text("three"))))
         .isEqualTo("a: three\n\n# about b\nb: 2\n");
   }
 
@@ -118,34 +121,66 @@ class SplicerTest {
 
   @Test
   void renameReplacesTheNameOnly() {
-    assertThat(after("zones: # all\n  1: { name: x } # one\n", new Edit.RenameKey("/zones/1", "12")))
+    assertThat(
+            after("zones: # all\n  1: { name: x } # one\n", new Edit.RenameKey("/zones/1", "12")))
         .isEqualTo("zones: # all\n  12: { name: x } # one\n");
-    assertThat(after("a: 1\n", new Edit.RenameKey("/a", "x: y")))
-        .isEqualTo("\"x: y\": 1\n");
+    assertThat(after("a: 1\n", new Edit.RenameKey("/a", "x: y"))).isEqualTo("\"x: y\": 1\n");
   }
 
   @Test
   void lineEndsOfTheFileAreUsed() {
-    assertThat(after("a: 1\r\nb: 2\r\n", new Edit.InsertEntry("", Optional.of("a"), "n", NewValue.plain("v"))))
+    assertThat(
+            after(
+                "a: 1\r\nb: 2\r\n",
+                new Edit.InsertEntry("", Optional.of("a"), "n", NewValue.plain("v"))))
         .isEqualTo("a: 1\r\nn: v\r\nb: 2\r\n");
     assertThat(after("a: 1\r\nb: 2\r\n", new Edit.RemoveEntry("/a"))).isEqualTo("b: 2\r\n");
   }
 
   @Test
   void placesBehindRareCharactersAreFound() {
-    assertThat(after("{ \uD83D\uDD14: \uD83D\uDD14, b: 1 }", new Edit.SetValue("/b", NewValue.plain("2"))))
+    assertThat(
+            after(
+                "{ \uD83D\uDD14: \uD83D\uDD14, b: 1 }",
+                new Edit.SetValue("/b", NewValue.plain("2"))))
         .isEqualTo("{ \uD83D\uDD14: \uD83D\uDD14, b: 2 }");
   }
 
   @Test
   void textIsQuotedWhereverItWouldLookLikeSomethingElse() {
     for (String text :
-        List.of("0471", "unknown", "yes", "null", "~", "1e3", "a: b", "a #b", "[a]", "- a", "", " a", "two\nlines", "\"q\"", "back\\slash", "04:10", "x,y", "---", "&a", "*a", "!a", "%a", "@a", "?", "|")) {
+        List.of(
+            "0471",
+            "unknown",
+            "yes",
+            "null",
+            "~",
+            "1e3",
+            "a: b",
+            "a #b",
+            "[a]",
+            "- a",
+            "",
+            " a",
+            "two\nlines",
+            "\"q\"",
+            "back\\slash",
+            "04:10",
+            "x,y",
+            "---",
+            "&a",
+            "*a",
+            "!a",
+            "%a",
+            "@a",
+            "?",
+            "|")) {
       String written = after("a: 1\n", new Edit.SetValue("/a", NewValue.text(text)));
       assertThat(written).as(text).startsWith("a: \"").endsWith("\"\n");
       assertThat(((YamlScalar) document(written).find("/a").orElseThrow()).text()).isEqualTo(text);
     }
-    for (String text : List.of("Shop door", "120 ft", "24-hour", "Harrow & Finch", "\u00c5sen", "O'Neil")) {
+    for (String text :
+        List.of("Shop door", "120 ft", "24-hour", "Harrow & Finch", "\u00c5sen", "O'Neil")) {
       assertThat(after("a: 1\n", new Edit.SetValue("/a", NewValue.text(text))))
           .isEqualTo("a: " + text + "\n");
     }
@@ -171,9 +206,13 @@ class SplicerTest {
             "refused: a.yaml:1:1: /b: nothing is here; expected a path of the file; make the change by hand");
     assertThat(after("a: 1\nb: 2\n", new Edit.RenameKey("/b", "a")))
         .startsWith("refused: a.yaml:2:1: /b: the name is taken");
-    assertThat(after("a: 1\nb: 2\n", new Edit.InsertEntry("", Optional.empty(), "a", NewValue.plain("1"))))
+    assertThat(
+            after(
+                "a: 1\nb: 2\n",
+                new Edit.InsertEntry("", Optional.empty(), "a", NewValue.plain("1"))))
         .startsWith("refused: a.yaml:1:1: the file: the name is taken");
-    assertThat(after("a: 1\n", new Edit.InsertEntry("/a", Optional.empty(), "b", NewValue.plain("1"))))
+    assertThat(
+            after("a: 1\n", new Edit.InsertEntry("/a", Optional.empty(), "b", NewValue.plain("1"))))
         .startsWith("refused: a.yaml:1:1: /a: no map is here");
     assertThat(after("a: 1\n", new Edit.RemoveEntry("")))
         .startsWith("refused: a.yaml:1:1: the file: the whole file has no name");
@@ -184,7 +223,10 @@ class SplicerTest {
         .contains("this edit would change more than it should");
     assertThat(after("a: 1\n", new Edit.SetValue("/a", NewValue.text("x\u0000y"))))
         .contains("U+0000");
-    assertThat(after("a: |+\n  x\n\nb: 1\n", new Edit.InsertEntry("", Optional.of("a"), "c", NewValue.plain("1"))))
+    assertThat(
+            after(
+                "a: |+\n  x\n\nb: 1\n",
+                new Edit.InsertEntry("", Optional.of("a"), "c", NewValue.plain("1"))))
         .contains("this edit would change more than it should");
   }
 
@@ -206,7 +248,9 @@ class SplicerTest {
       assertThat(new Load(settings).loadFromString(changed))
           .as(context + "\n=>\n" + changed)
           .isEqualTo(Model.after(model, edit));
-      assertThat(comments(changed)).as(context + "\n=>\n" + changed).isEqualTo(survivors(document, edit));
+      assertThat(comments(changed))
+          .as(context + "\n=>\n" + changed)
+          .isEqualTo(survivors(document, edit));
       kinds[kind(edit)]++;
     }
     assertThat(Arrays.stream(kinds).min().orElseThrow()).isGreaterThan(150);
@@ -239,7 +283,10 @@ class SplicerTest {
   }
 
   private static List<String> comments(String text) {
-    return text.lines().filter(line -> line.matches("\\s*# (note|far|head|tail).*")).map(String::strip).toList();
+    return text.lines()
+        .filter(line -> line.matches("\\s*# (note|far|head|tail).*"))
+        .map(String::strip)
+        .toList();
   }
 
   private static Edit randomEdit(YamlDocument document, Random random) {
@@ -301,19 +348,24 @@ class SplicerTest {
     static Object after(Object model, Edit edit) {
       return switch (edit) {
         case Edit.SetValue(String path, NewValue value) ->
-            change(model, YamlPointer.names(path), (parent, name) -> put(parent, name, plain(value)));
+            change(
+                model, YamlPointer.names(path), (parent, name) -> put(parent, name, plain(value)));
         case Edit.InsertEntry(String map, Optional<String> after, String name, NewValue value) -> {
           List<String> path = new ArrayList<>(YamlPointer.names(map));
           path.add(name);
           yield change(model, path, (parent, key) -> put(parent, key, plain(value)));
         }
         case Edit.RemoveEntry(String path) ->
-            change(model, YamlPointer.names(path), (parent, name) -> ((Map<?, ?>) parent).remove(name));
+            change(
+                model,
+                YamlPointer.names(path),
+                (parent, name) -> ((Map<?, ?>) parent).remove(name));
         case Edit.RenameKey(String path, String to) ->
             change(
                 model,
                 YamlPointer.names(path),
-                (parent, name) -> put(parent, to, Objects.requireNonNull(((Map<?, ?>) parent).remove(name))));
+                (parent, name) ->
+                    put(parent, to, Objects.requireNonNull(((Map<?, ?>) parent).remove(name))));
       };
     }
 

@@ -32,15 +32,15 @@ class YamlReaderTest {
 
   @Test
   void mapsListsAndValuesKeepOrderTextAndPlace() {
-    YamlDocument document = good("site: Quay\nzones:\n  2: { name: 'Shop ''A''', on: [a, \"b\\n\"] }\n  1:\n    - x\n");
+    YamlDocument document =
+        good("site: Quay\nzones:\n  2: { name: 'Shop ''A''', on: [a, \"b\\n\"] }\n  1:\n    - x\n");
     YamlMap zones = (YamlMap) document.find("/zones").orElseThrow();
     assertThat(zones.entries()).extracting(YamlEntry::name).containsExactly("2", "1");
     YamlScalar name = (YamlScalar) document.find("/zones/2/name").orElseThrow();
     assertThat(name.text()).isEqualTo("Shop 'A'");
     assertThat(name.isPlain()).isFalse();
     assertThat(name.span()).isEqualTo(new Span(31, 43, 3, 14));
-    assertThat(((YamlScalar) document.find("/zones/2/on/1").orElseThrow()).text())
-        .isEqualTo("b\n");
+    assertThat(((YamlScalar) document.find("/zones/2/on/1").orElseThrow()).text()).isEqualTo("b\n");
     assertThat(document.find("/zones/2/on/2")).isEmpty();
     assertThat(document.find("/zones/1/0")).isPresent();
     assertThat(document.find("/zones/7")).isEmpty();
@@ -136,10 +136,13 @@ class YamlReaderTest {
   void refusesWhatCannotBeSeen() {
     assertThat(problems("\uFEFFa: 1\n")).singleElement().asString().contains("byte order mark");
     assertThat(problems("a: 1\nb:\t2\n"))
-        .containsExactly(
-            "a.yaml:2:3: a tab character; expected spaces; replace the tab by spaces");
+        .containsExactly("a.yaml:2:3: a tab character; expected spaces; replace the tab by spaces");
     assertThat(problems("a:\n\tb: 1\n")).hasSize(1);
-    assertThat(problems("a: x\u0007y\n")).singleElement().asString().contains("1:5").contains("U+0007");
+    assertThat(problems("a: x\u0007y\n"))
+        .singleElement()
+        .asString()
+        .contains("1:5")
+        .contains("U+0007");
     assertThat(problems("a: x\u2028y\n")).singleElement().asString().contains("U+2028");
     byte[] latin = {'a', ':', ' ', 'x', '\n', 'b', ':', ' ', (byte) 0xE9, '\n'};
     assertThat(YamlReader.read("a.yaml", latin).problems())
@@ -161,7 +164,8 @@ class YamlReaderTest {
   void refusesWhatIsTooLarge() {
     assertThat(problems("a: " + "x".repeat(YamlLimits.SCALAR))).isEmpty();
     assertThat(problems("a: " + "x".repeat(YamlLimits.SCALAR + 1)))
-        .containsExactly("a.yaml:1:4: a value of 65537 characters; expected at most 65536; shorten it");
+        .containsExactly(
+            "a.yaml:1:4: a value of 65537 characters; expected at most 65536; shorten it");
     assertThat(problems("x".repeat(200) + ": 1")).isEmpty();
     assertThat(problems("x".repeat(201) + ": 1"))
         .containsExactly("a.yaml:1:1: a name of 201 characters; expected at most 200; shorten it");
@@ -213,7 +217,11 @@ class YamlReaderTest {
   /** Oracle: the same texts loaded by snakeyaml-engine with its plainest schema. */
   @Test
   void agreesWithAnIndependentLoaderOnRandomDocuments() {
-    LoadSettings settings = LoadSettings.builder().setAllowDuplicateKeys(false).setSchema(new org.snakeyaml.engine.v2.schema.FailsafeSchema()).build();
+    LoadSettings settings =
+        LoadSettings.builder()
+            .setAllowDuplicateKeys(false)
+            .setSchema(new org.snakeyaml.engine.v2.schema.FailsafeSchema())
+            .build();
     for (long seed = 0; seed < 300; seed++) {
       String text = RandomYaml.document(new Random(seed));
       Object loaded = new Load(settings).loadFromString(text);
@@ -261,7 +269,8 @@ class YamlReaderTest {
     int start = node.span().start();
     int end = node.span().end();
     switch (node) {
-      case YamlMap map -> map.entries().forEach(entry -> assertSpansNest(entry.value(), start, end));
+      case YamlMap map ->
+          map.entries().forEach(entry -> assertSpansNest(entry.value(), start, end));
       case YamlList list -> list.items().forEach(item -> assertSpansNest(item, start, end));
       case YamlScalar scalar -> assertThat(scalar.text()).isNotNull();
       case YamlRefused refused -> assertThat(refused.span()).isNotNull();

@@ -16,7 +16,10 @@ import keenward.usecases.rehearse.Rehearser;
 import keenward.usecases.site.BadInput;
 import keenward.usecases.site.SiteFile;
 
-/** What a person can ask for about a site, each stage on its own or all of them. Safe for use by several threads. */
+/**
+ * What a person can ask for about a site, each stage on its own or all of them. Safe for use by
+ * several threads.
+ */
 public final class Keenward {
 
   private final PanelFinder panels;

@@ -48,8 +48,7 @@ public final class PaperPack {
                   .map(reason -> new Obstacle(reason.what(), reason.remedy()))
                   .toList());
       case KeyIn.ByHand byHand ->
-          new Entering.ByHand(
-              byHand.sheet(), List.of(new Obstacle(byHand.why(), byHand.remedy())));
+          new Entering.ByHand(byHand.sheet(), List.of(new Obstacle(byHand.why(), byHand.remedy())));
     };
   }
 

@@ -21,7 +21,8 @@ public final class ResultFolder {
   private ResultFolder() {}
 
   /**
-   * Writes the folder {@code parent/NAME-OF-THE-SITE}: the pack as PDF, each paper as HTML, the drawings as SVG.
+   * Writes the folder {@code parent/NAME-OF-THE-SITE}: the pack as PDF, each paper as HTML, the
+   * drawings as SVG.
    *
    * @param more further files by name, such as results as JSON
    * @return the folder

@@ -16,9 +16,7 @@ final class FoundFiles {
   static Memory load(Path path, PanelDescription description) throws BadInput {
     FoundReading reading =
         FoundMemoryReader.read(
-            path.toString(),
-            InputBytes.read(path, "a file of what the panel holds"),
-            description);
+            path.toString(), InputBytes.read(path, "a file of what the panel holds"), description);
     return reading.memory().orElseThrow(() -> new BadInput(reading.problems()));
   }
 }

@@ -82,13 +82,12 @@ public final class KeyInMaker {
     Map<Slot, Value> wanted = new LinkedHashMap<>();
     planned
         .wanted()
-        .forEach(
-            (slot, value) -> {
-              Value reached = value.over(holds.get(slot));
-              if (reached.known()) {
-                wanted.put(slot, reached);
-              }
-            });
+        .forEach((slot, value) -> {
+          Value reached = value.over(holds.get(slot));
+          if (reached.known()) {
+            wanted.put(slot, reached);
+          }
+        });
     return switch (Orders.prepare(
         new OrderRequest(description, holds, wanted, keypad, consents), progress)) {
       case Prepared.Refused refused ->
@@ -118,8 +117,7 @@ public final class KeyInMaker {
       }
       return asked;
     }
-    return plan
-        .devicesOf(DeviceKind.KEYPAD)
+    return plan.devicesOf(DeviceKind.KEYPAD)
         .map(Device::keypadKind)
         .flatMap(kind -> kind.find().stream())
         .map(description::findKeypad)

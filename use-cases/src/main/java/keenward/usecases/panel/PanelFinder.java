@@ -22,8 +22,9 @@ import keenward.usecases.site.SiteFile;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds the panel description of a site: by its path, or by its name among the descriptions beside the plan and those that
- * ship. A description is read and proved sound once for as long as its bytes stay the same.
+ * Finds the panel description of a site: by its path, or by its name among the descriptions beside
+ * the plan and those that ship. A description is read and proved sound once for as long as its
+ * bytes stay the same.
  */
 public final class PanelFinder {
 
@@ -53,7 +54,8 @@ public final class PanelFinder {
       return new PanelInUse.Undescribed(
           "the plan names no panel description", "panel: { description: ... }");
     }
-    Path folder = Optional.ofNullable(site.path().toAbsolutePath().getParent()).orElse(Path.of("."));
+    Path folder =
+        Optional.ofNullable(site.path().toAbsolutePath().getParent()).orElse(Path.of("."));
     if (wanted.endsWith(ENDING)) {
       Path beside = folder.resolve(wanted);
       return load(override != null && !Files.exists(beside) ? Path.of(wanted) : beside);

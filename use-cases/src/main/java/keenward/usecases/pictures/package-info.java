@@ -1,4 +1,7 @@
-/** Pictures of a job: floors, timelines, loads. Maps results to what the drawing room takes, and computes nothing. */
+/**
+ * Pictures of a job: floors, timelines, loads. Maps results to what the drawing room takes, and
+ * computes nothing.
+ */
 @NullMarked
 package keenward.usecases.pictures;
 

@@ -56,23 +56,21 @@ public final class Rehearser {
    * @throws BadInput with every mistake of the script
    */
   public static SiteRehearsal script(SiteFile site, PanelInUse panel, Path file) throws BadInput {
-    String text =
-        new String(InputBytes.read(file, "a scenario script"), StandardCharsets.UTF_8);
+    String text = new String(InputBytes.read(file, "a scenario script"), StandardCharsets.UTF_8);
     PlannedSystem system = system(site, panel);
     ParsedScript parsed = ScriptParser.parse(text, system.model());
     Optional<Script> script = parsed.script();
     if (script.isEmpty()) {
       throw new BadInput(
           parsed.problems().stream()
-              .map(
-                  mistake ->
-                      new Problem(
-                          file.toString(),
-                          mistake.line(),
-                          mistake.column(),
-                          mistake.what(),
-                          mistake.expected(),
-                          "see docs/reference/scenario-script.md"))
+              .map(mistake ->
+                  new Problem(
+                      file.toString(),
+                      mistake.line(),
+                      mistake.column(),
+                      mistake.what(),
+                      mistake.expected(),
+                      "see docs/reference/scenario-script.md"))
               .toList());
     }
     Path name = file.getFileName();

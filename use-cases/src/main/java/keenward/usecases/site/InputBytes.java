@@ -12,7 +12,9 @@ import java.util.HexFormat;
 /** Reads a whole input file, never more than a program can be expected to hold. */
 public final class InputBytes {
 
-  /** More than any file format here allows, so that the format's own reader says what is too long. */
+  /**
+   * More than any file format here allows, so that the format's own reader says what is too long.
+   */
   private static final int MOST_BYTES = 8 * 1024 * 1024;
 
   private InputBytes() {}

@@ -27,7 +27,6 @@ public record Action(List<Branch> branches) {
   /** The action that only leads to {@code screen}. */
   public static Action to(String screen) {
     return new Action(
-        List.of(
-            new Branch(Condition.ALWAYS, List.of(), new Destination.ToScreen(screen))));
+        List.of(new Branch(Condition.ALWAYS, List.of(), new Destination.ToScreen(screen))));
   }
 }

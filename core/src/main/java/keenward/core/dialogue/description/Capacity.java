@@ -8,7 +8,8 @@ import java.util.OptionalInt;
  * What the panel can connect and supply. Absent means that the description does not say.
  *
  * @param zones zone numbers by kind of connection: {@code wired}, {@code wireless}, {@code bus}
- * @param counts how many of other things: {@code partitions}, {@code users}, {@code keypads}, {@code outputs}
+ * @param counts how many of other things: {@code partitions}, {@code users}, {@code keypads},
+ *     {@code outputs}
  * @param auxiliaryMilliamps current for devices
  * @param chargeMilliamps current that charges the battery
  * @param batteryMilliampHours sizes of battery that fit

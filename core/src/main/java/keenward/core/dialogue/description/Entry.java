@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * How a screen takes something in. An empty key name means that there is no such key. Where
- * {@code empty} is absent, confirming nothing is refused; where {@code wrong} is absent, a wrong
- * value is refused and what was typed is cleared.
+ * How a screen takes something in. An empty key name means that there is no such key. Where {@code
+ * empty} is absent, confirming nothing is refused; where {@code wrong} is absent, a wrong value is
+ * refused and what was typed is cleared.
  */
 public sealed interface Entry {
 
@@ -36,16 +36,18 @@ public sealed interface Entry {
       Optional<Action> wrong)
       implements Entry {}
 
-  /** A whole code, typed as one opaque key {@code code:REFERENCE}. Without a confirm key it counts at once. */
+  /**
+   * A whole code, typed as one opaque key {@code code:REFERENCE}. Without a confirm key it counts
+   * at once.
+   */
   record Coded(
-      Target target,
-      String confirm,
-      Action then,
-      Optional<Action> empty,
-      Optional<Action> wrong)
+      Target target, String confirm, Action then, Optional<Action> empty, Optional<Action> wrong)
       implements Entry {}
 
-  /** A choice or a number changed by scrolling from what it holds; confirming unscrolled stores nothing. */
+  /**
+   * A choice or a number changed by scrolling from what it holds; confirming unscrolled stores
+   * nothing.
+   */
   record Scroll(
       FieldReference field,
       String next,
@@ -56,8 +58,7 @@ public sealed interface Entry {
       implements Entry {}
 
   /** A menu whose items are scrolled to and confirmed; it starts at the first. */
-  record Menu(
-      List<Item> items, String next, String previous, boolean wraps, String confirm)
+  record Menu(List<Item> items, String next, String previous, boolean wraps, String confirm)
       implements Entry {
     public Menu {
       items = List.copyOf(items);

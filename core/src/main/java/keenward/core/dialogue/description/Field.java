@@ -6,7 +6,8 @@ import java.util.Optional;
 /**
  * A field of the panel's memory.
  *
- * @param name full name: {@code kind} for a single field's own name, or {@code zone.kind} for a field of each zone
+ * @param name full name: {@code kind} for a single field's own name, or {@code zone.kind} for a
+ *     field of each zone
  * @param record name of its {@link RecordKind}, or empty for a single field
  * @param type what it may hold
  * @param initial what it holds when new, or {@link Value#nothing()}

@@ -12,7 +12,8 @@ public sealed interface FieldType {
    * @param most largest number
    * @param step distance between neighbouring numbers, counted from {@code least}
    * @param unit what one counts: {@code s}, {@code min}, or empty for a bare number
-   * @param scale how many of {@code unit} one step of the number stands for (10 when the panel counts in tens of seconds)
+   * @param scale how many of {@code unit} one step of the number stands for (10 when the panel
+   *     counts in tens of seconds)
    * @param width digits shown, with leading zeros; 0 for as many as needed
    * @param specials numbers that are typed or shown in another way
    */

@@ -8,7 +8,8 @@ import java.util.Map;
  * @param direct the character that a key types where characters are typed
  * @param shifted for a shift key: the characters that the next key types
  * @param letters the letters that repeated taps of a key go through
- * @param tapPauseTenths pause after which a letter being tapped is finished; 0 if only a key finishes it
+ * @param tapPauseTenths pause after which a letter being tapped is finished; 0 if only a key
+ *     finishes it
  */
 public record KeyMeanings(
     Map<String, String> direct,

@@ -3,7 +3,8 @@ package keenward.core.dialogue.description;
 /**
  * A way out of programming.
  *
- * @param name name in the description; {@code idle} and {@code power lost} are those that come by themselves
+ * @param name name in the description; {@code idle} and {@code power lost} are those that come by
+ *     themselves
  * @param saves what becomes of what was entered
  * @param goesTo screen afterwards
  * @param restartTenths how long the panel is deaf afterwards

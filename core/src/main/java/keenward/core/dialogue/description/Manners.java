@@ -6,7 +6,8 @@ import java.util.Optional;
 /**
  * How the panel behaves around programming.
  *
- * @param keepsAtOnce whether a stored field is committed at once, rather than by a keep or on leaving
+ * @param keepsAtOnce whether a stored field is committed at once, rather than by a keep or on
+ *     leaving
  * @param idle way of leaving when left alone, if it drops out
  * @param idleTenths idle time after which it does; 0 if it never does
  * @param powerLost way of leaving when power fails

@@ -10,7 +10,8 @@ import java.util.Optional;
  * @param name name in the description
  * @param programming whether programming is open here
  * @param lines what a text keypad shows
- * @param elsewhere what keypads of other kinds show, by their name; a kind that is missing shows nothing (blind)
+ * @param elsewhere what keypads of other kinds show, by their name; a kind that is missing shows
+ *     nothing (blind)
  * @param entry what it takes in, if anything
  * @param keys keys with a meaning of their own
  * @param after what happens by itself when no key comes, if anything

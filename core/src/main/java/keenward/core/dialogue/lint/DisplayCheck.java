@@ -46,8 +46,7 @@ final class DisplayCheck {
     }
   }
 
-  private void checkText(
-      Screen screen, KeypadKind keypad, List<Template> lines, String place) {
+  private void checkText(Screen screen, KeypadKind keypad, List<Template> lines, String place) {
     if (lines.size() > keypad.lines()) {
       add(
           place,
@@ -120,8 +119,7 @@ final class DisplayCheck {
     return digits;
   }
 
-  private int checkField(
-      Screen screen, KeypadKind keypad, Template.FieldText part, String place) {
+  private int checkField(Screen screen, KeypadKind keypad, Template.FieldText part, String place) {
     int digits = 0;
     for (Field field : widths.fields(screen, part.field())) {
       if (field.type() instanceof FieldType.Choice choice) {

@@ -22,8 +22,8 @@ import keenward.core.dialogue.machine.State;
 import keenward.core.dialogue.machine.Stored;
 
 /**
- * The states that the panel can get into, whatever its memory holds, found by trying everything out. A
- * value is settled, one way after the other, only where it decides something.
+ * The states that the panel can get into, whatever its memory holds, found by trying everything
+ * out. A value is settled, one way after the other, only where it decides something.
  */
 final class Exploration {
 
@@ -143,8 +143,7 @@ final class Exploration {
       }
       List<Stored> stored = new ArrayList<>(at.stored());
       stored.addAll(move.stored());
-      open.push(
-          new Progressing(move.state(), at.done() + 1, at.left().or(move::left), stored));
+      open.push(new Progressing(move.state(), at.done() + 1, at.left().or(move::left), stored));
     }
     nodes.get(from).tried().add(new Tried(trial.chosen(), outcomes));
   }
@@ -163,8 +162,8 @@ final class Exploration {
   }
 
   /**
-   * Who holds a transmitter that is heard: nobody else, or this slot. Which of the others it is decides
-   * nothing, so one of them stands for all.
+   * Who holds a transmitter that is heard: nobody else, or this slot. Which of the others it is
+   * decides nothing, so one of them stands for all.
    */
   private List<State> settledSerials(State state, Slot slot, Value heard) {
     boolean first = true;
@@ -188,8 +187,7 @@ final class Exploration {
    * those that somebody asks for, and one that stands for all others.
    */
   private List<Value> possible(Slot slot, Value held, Input input) {
-    Set<Value> values =
-        new LinkedHashSet<>(interpreter.completions(slot, MOST_VALUES));
+    Set<Value> values = new LinkedHashSet<>(interpreter.completions(slot, MOST_VALUES));
     boolean listed = !values.isEmpty();
     if (!listed) {
       values.addAll(likeness.askedFor(slot.field()));

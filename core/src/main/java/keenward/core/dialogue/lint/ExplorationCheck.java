@@ -69,12 +69,11 @@ final class ExplorationCheck {
           action ->
               action
                   .branches()
-                  .forEach(
-                      branch -> {
-                        if (branch.destination() instanceof Destination.ToScreen to) {
-                          named.add(to.screen());
-                        }
-                      }));
+                  .forEach(branch -> {
+                    if (branch.destination() instanceof Destination.ToScreen to) {
+                      named.add(to.screen());
+                    }
+                  }));
     }
     for (Screen screen : description.screens().values()) {
       if (screen.decide().isPresent() && !named.contains(screen.name())) {
@@ -88,8 +87,8 @@ final class ExplorationCheck {
   }
 
   /**
-   * A state is safe when something that a person can choose to do leads, whatever the memory holds, to
-   * a safe departure or a safe state.
+   * A state is safe when something that a person can choose to do leads, whatever the memory holds,
+   * to a safe departure or a safe state.
    */
   private void checkWaysOut() {
     List<Exploration.Node> nodes = exploration.nodes();
@@ -137,8 +136,7 @@ final class ExplorationCheck {
     for (Exploration.Tried tried : node.tried()) {
       boolean allSafe = tried.chosen();
       for (Exploration.Outcome outcome : tried.outcomes()) {
-        allSafe &=
-            outcome.left().isPresent() ? outcome.left().get().safe() : safe[outcome.to()];
+        allSafe &= outcome.left().isPresent() ? outcome.left().get().safe() : safe[outcome.to()];
       }
       if (allSafe) {
         return true;
@@ -177,11 +175,8 @@ final class ExplorationCheck {
         for (Template line : screen.lines()) {
           for (Template.Part part : line.parts()) {
             read(screen, part)
-                .ifPresent(
-                    reference ->
-                        widths
-                            .fields(screen, reference)
-                            .forEach(field -> shown.add(field.name())));
+                .ifPresent(reference ->
+                    widths.fields(screen, reference).forEach(field -> shown.add(field.name())));
           }
         }
       }

@@ -35,25 +35,24 @@ final class KeyMeaningCheck {
     Map<String, List<String>> meanings = new LinkedHashMap<>();
     screen.keys().keySet().forEach(key -> mean(meanings, key, "its own"));
     screen.entry().ifPresent(entry -> add(meanings, entry));
-    meanings.forEach(
-        (key, roles) -> {
-          if (roles.size() > 1) {
-            findings.add(
-                new LintFinding(
-                    LintSeverity.ERROR,
-                    Places.screen(screen.name()),
-                    "the key '" + key + "' means two things: " + String.join(" and ", roles),
-                    "give one of them another key"));
-          }
-          if (!onKeypads.contains(key)) {
-            findings.add(
-                new LintFinding(
-                    LintSeverity.ERROR,
-                    Places.screen(screen.name()),
-                    "no keypad has the key '" + key + "'",
-                    "add it to the keys of a keypad, or use another"));
-          }
-        });
+    meanings.forEach((key, roles) -> {
+      if (roles.size() > 1) {
+        findings.add(
+            new LintFinding(
+                LintSeverity.ERROR,
+                Places.screen(screen.name()),
+                "the key '" + key + "' means two things: " + String.join(" and ", roles),
+                "give one of them another key"));
+      }
+      if (!onKeypads.contains(key)) {
+        findings.add(
+            new LintFinding(
+                LintSeverity.ERROR,
+                Places.screen(screen.name()),
+                "no keypad has the key '" + key + "'",
+                "add it to the keys of a keypad, or use another"));
+      }
+    });
   }
 
   private static void mean(Map<String, List<String>> meanings, String key, String role) {

@@ -63,11 +63,10 @@ final class Likeness {
         if (effect instanceof Effect.MoveRecord move && !move.wraps()) {
           description
               .findRecord(move.record())
-              .ifPresent(
-                  kind ->
-                      turningPoints
-                          .computeIfAbsent(kind.name(), any -> new TreeSet<>())
-                          .addAll(List.of(kind.first(), kind.last())));
+              .ifPresent(kind ->
+                  turningPoints
+                      .computeIfAbsent(kind.name(), any -> new TreeSet<>())
+                      .addAll(List.of(kind.first(), kind.last())));
         }
       }
     }
@@ -124,35 +123,31 @@ final class Likeness {
    */
   List<State> further(State state) {
     List<State> states = new ArrayList<>();
-    turningPoints.forEach(
-        (name, numbers) -> {
-          RecordKind kind = description.findRecord(name).orElseThrow();
-          if (!beside(numbers, interpreter.record(state, name))) {
-            for (int number : numbers) {
-              for (int beside : new int[] {number - 1, number + 1}) {
-                if (kind.contains(beside)) {
-                  states.add(interpreter.chooseRecord(state, name, beside));
-                }
-              }
+    turningPoints.forEach((name, numbers) -> {
+      RecordKind kind = description.findRecord(name).orElseThrow();
+      if (!beside(numbers, interpreter.record(state, name))) {
+        for (int number : numbers) {
+          for (int beside : new int[] {number - 1, number + 1}) {
+            if (kind.contains(beside)) {
+              states.add(interpreter.chooseRecord(state, name, beside));
             }
           }
-        });
+        }
+      }
+    });
     return states;
   }
 
   private static boolean beside(Set<Integer> numbers, int number) {
-    return numbers.contains(number)
-        || numbers.contains(number - 1)
-        || numbers.contains(number + 1);
+    return numbers.contains(number) || numbers.contains(number - 1) || numbers.contains(number + 1);
   }
 
   Key key(State state) {
     List<String> records = new ArrayList<>();
-    turningPoints.forEach(
-        (kind, numbers) -> {
-          int number = interpreter.record(state, kind);
-          records.add(beside(numbers, number) ? Integer.toString(number) : "between");
-        });
+    turningPoints.forEach((kind, numbers) -> {
+      int number = interpreter.record(state, kind);
+      records.add(beside(numbers, number) ? Integer.toString(number) : "between");
+    });
     List<String> conditions = new ArrayList<>();
     for (Condition.FieldIs is : fieldConditions) {
       conditions.add(
@@ -162,8 +157,7 @@ final class Likeness {
               .orElse(""));
     }
     for (Condition.RecordIs is : recordConditions) {
-      conditions.add(
-          Boolean.toString(interpreter.record(state, is.record()) == is.number()));
+      conditions.add(Boolean.toString(interpreter.record(state, is.record()) == is.number()));
     }
     return new Key(
         state.screen(),

@@ -20,8 +20,8 @@ import keenward.core.dialogue.description.Screen;
 import keenward.core.dialogue.description.Target;
 
 /**
- * For each screen, the fields whose present value may still decide where the dialogue goes. A value is
- * of no more concern once another record is chosen: whatever that holds is another question.
+ * For each screen, the fields whose present value may still decide where the dialogue goes. A value
+ * is of no more concern once another record is chosen: whatever that holds is another question.
  */
 final class Liveness {
   private final PanelDescription description;
@@ -50,11 +50,10 @@ final class Liveness {
     Optional<Target> target =
         screen
             .entry()
-            .flatMap(
-                entry ->
-                    entry instanceof Entry.Typed typed
-                        ? Optional.of(typed.target())
-                        : Optional.empty());
+            .flatMap(entry ->
+                entry instanceof Entry.Typed typed
+                    ? Optional.of(typed.target())
+                    : Optional.empty());
     Actions.forEach(
         screen,
         action -> {
@@ -91,8 +90,8 @@ final class Liveness {
   }
 
   private void forgetRecord(String record, Set<String> fields) {
-    fields.removeIf(
-        name -> description.findField(name).map(each -> each.record().equals(record)).orElse(false));
+    fields.removeIf(name ->
+        description.findField(name).map(each -> each.record().equals(record)).orElse(false));
   }
 
   private Set<String> after(Screen screen, Action.Branch branch) {

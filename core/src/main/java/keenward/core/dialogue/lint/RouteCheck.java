@@ -14,7 +14,10 @@ import keenward.core.dialogue.description.Entry;
 import keenward.core.dialogue.description.PanelDescription;
 import keenward.core.dialogue.description.Screen;
 
-/** Routes that go nowhere sensible: circles of deciding screens, dead branches, leaving without a way. */
+/**
+ * Routes that go nowhere sensible: circles of deciding screens, dead branches, leaving without a
+ * way.
+ */
 final class RouteCheck {
   private final PanelDescription description;
   private final List<LintFinding> findings;
@@ -63,14 +66,13 @@ final class RouteCheck {
     List<String> names = new ArrayList<>();
     screen
         .decide()
-        .ifPresent(
-            action -> {
-              for (Action.Branch branch : action.branches()) {
-                if (branch.destination() instanceof Destination.ToScreen to) {
-                  names.add(to.screen());
-                }
-              }
-            });
+        .ifPresent(action -> {
+          for (Action.Branch branch : action.branches()) {
+            if (branch.destination() instanceof Destination.ToScreen to) {
+              names.add(to.screen());
+            }
+          }
+        });
     return names;
   }
 

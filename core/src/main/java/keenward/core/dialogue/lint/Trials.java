@@ -71,9 +71,11 @@ final class Trials {
   private List<Trial> others(boolean open) {
     screen()
         .after()
-        .ifPresent(after -> trials.add(new Trial(List.of(new Input.TimePasses(after.tenths())), true)));
+        .ifPresent(
+            after -> trials.add(new Trial(List.of(new Input.TimePasses(after.tenths())), true)));
     if (open && description.manners().idleTenths() > 0) {
-      trials.add(new Trial(List.of(new Input.TimePasses(description.manners().idleTenths())), false));
+      trials.add(
+          new Trial(List.of(new Input.TimePasses(description.manners().idleTenths())), false));
     }
     if (!open) {
       trials.add(new Trial(List.of(new Input.PowerLost(), new Input.PowerBack()), false));
@@ -114,8 +116,7 @@ final class Trials {
         scrolled(scroll.next(), scroll.previous(), scroll.wraps(), scroll.confirm(), size);
       }
       case Entry.Menu menu ->
-          scrolled(
-              menu.next(), menu.previous(), menu.wraps(), menu.confirm(), menu.items().size());
+          scrolled(menu.next(), menu.previous(), menu.wraps(), menu.confirm(), menu.items().size());
       case Entry.ToggleByCode toggle -> {
         keys(List.of(toggle.confirm()));
         for (FieldType.Option option : options(toggle.field())) {
@@ -169,11 +170,10 @@ final class Trials {
       case Target.ToRecord to ->
           description
               .findRecord(to.record())
-              .ifPresent(
-                  kind -> {
-                    texts.add(Integer.toString(kind.first()));
-                    texts.add(Integer.toString(kind.last()));
-                  });
+              .ifPresent(kind -> {
+                texts.add(Integer.toString(kind.first()));
+                texts.add(Integer.toString(kind.last()));
+              });
       case Target.ToLocation to -> {
         Map<String, String> last = new LinkedHashMap<>();
         for (Location location : description.locations()) {
@@ -231,12 +231,11 @@ final class Trials {
           interpreter
               .slot(state, to.field())
               .map(slot -> state.working().get(slot))
-              .ifPresent(
-                  value -> {
-                    if (value instanceof Value.Secret secret) {
-                      codes.add("code:" + secret.reference());
-                    }
-                  });
+              .ifPresent(value -> {
+                if (value instanceof Value.Secret secret) {
+                  codes.add("code:" + secret.reference());
+                }
+              });
       case Target.Repeat to -> codes.add(state.aside());
       default -> {
         // Any code will do.
@@ -250,8 +249,7 @@ final class Trials {
   }
 
   /** One way is enough where the list goes round; the other is tried by one step. */
-  private void scrolled(
-      String next, String previous, boolean wraps, String confirm, int size) {
+  private void scrolled(String next, String previous, boolean wraps, String confirm, int size) {
     List<String> forward = new ArrayList<>();
     List<String> backward = new ArrayList<>();
     keys(List.of(confirm));
@@ -271,18 +269,18 @@ final class Trials {
   private int scrollSize(FieldReference reference) {
     return interpreter
         .slot(state, reference)
-        .map(slot -> slot.field().type() instanceof FieldType.Choice choice ? choice.options().size() : 2)
+        .map(slot ->
+            slot.field().type() instanceof FieldType.Choice choice ? choice.options().size() : 2)
         .orElse(1);
   }
 
   private List<FieldType.Option> options(FieldReference reference) {
     return interpreter
         .slot(state, reference)
-        .map(
-            slot ->
-                slot.field().type() instanceof FieldType.OptionSet set
-                    ? set.options()
-                    : List.<FieldType.Option>of())
+        .map(slot ->
+            slot.field().type() instanceof FieldType.OptionSet set
+                ? set.options()
+                : List.<FieldType.Option>of())
         .orElse(List.of());
   }
 

@@ -4,7 +4,9 @@ import keenward.core.dialogue.description.Entry;
 import keenward.core.dialogue.description.Manners;
 import keenward.core.dialogue.description.Screen;
 
-/** What the passing of time does: clocks run to the next deadline, and the deadline takes effect. */
+/**
+ * What the passing of time does: clocks run to the next deadline, and the deadline takes effect.
+ */
 final class Clockwork {
   private final Turn turn;
 
@@ -86,8 +88,7 @@ final class Clockwork {
   }
 
   private boolean listening() {
-    return turn.screen.entry().isPresent()
-        && turn.screen.entry().get() instanceof Entry.Hear;
+    return turn.screen.entry().isPresent() && turn.screen.entry().get() instanceof Entry.Hear;
   }
 
   private boolean tapRuns() {
@@ -103,8 +104,7 @@ final class Clockwork {
 
   /** Time after which the screen does something by itself, or 0. */
   private int screenDeadline() {
-    if (turn.screen.entry().isPresent()
-        && turn.screen.entry().get() instanceof Entry.Hear hear) {
+    if (turn.screen.entry().isPresent() && turn.screen.entry().get() instanceof Entry.Hear hear) {
       return hear.waitTenths();
     }
     return turn.screen.after().map(Screen.Timed::tenths).orElse(0);

@@ -6,7 +6,8 @@ import java.util.List;
  * What a keypad shows.
  *
  * @param lines the lines; empty where the keypad leaves the technician blind
- * @param unknown slots of unknown value that the lines would show; question marks stand in their place
+ * @param unknown slots of unknown value that the lines would show; question marks stand in their
+ *     place
  */
 public record Display(List<String> lines, List<Slot> unknown) {
   public Display {

@@ -13,8 +13,7 @@ final class Hearing {
   private Hearing() {}
 
   static void hear(Turn turn, Input.TransmitterHeard heard) {
-    if (turn.screen.entry().isEmpty()
-        || !(turn.screen.entry().get() instanceof Entry.Hear entry)) {
+    if (turn.screen.entry().isEmpty() || !(turn.screen.entry().get() instanceof Entry.Hear entry)) {
       throw Interrupted.refused(Refusal.NOT_LISTENING);
     }
     Slot serial = turn.slot(entry.serial());
@@ -88,8 +87,7 @@ final class Hearing {
     return states;
   }
 
-  private static State narrowed(
-      Interpreter interpreter, State state, Slot slot, Value value) {
+  private static State narrowed(Interpreter interpreter, State state, Slot slot, Value value) {
     return state.working().get(slot).known() || !state.working().get(slot).mayBe(value)
         ? state
         : interpreter.assume(state, slot, value);

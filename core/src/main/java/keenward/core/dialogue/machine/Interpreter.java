@@ -15,8 +15,8 @@ import keenward.core.dialogue.description.Value;
  * The meaning of a panel description. Total and deterministic: every input in every state has
  * exactly one result, and nothing is thrown for what a person or the world may do.
  *
- * <p>Memory may hold unknown values. The interpreter then answers for all of them at once as long as
- * what happens is the same for each; otherwise it names the slot whose value it needs ({@link
+ * <p>Memory may hold unknown values. The interpreter then answers for all of them at once as long
+ * as what happens is the same for each; otherwise it names the slot whose value it needs ({@link
  * Transition#needs}) and changes nothing.
  */
 public final class Interpreter {
@@ -61,7 +61,8 @@ public final class Interpreter {
 
   /** What an input does in a state. */
   public Transition apply(State state, Input input) {
-    return shown(move(state, input), input instanceof Input.Press press ? press.keypad() : shownOn(state));
+    return shown(
+        move(state, input), input instanceof Input.Press press ? press.keypad() : shownOn(state));
   }
 
   /** What an input does in a state, without drawing the display: for searches. */
@@ -133,7 +134,11 @@ public final class Interpreter {
       stored.addAll(waited.stored());
     }
     return new Move(
-        waited.state(), stored, pressed.refusal(), pressed.left().or(waited::left), Optional.empty());
+        waited.state(),
+        stored,
+        pressed.refusal(),
+        pressed.left().or(waited::left),
+        Optional.empty());
   }
 
   /** What a keypad shows in a state. */
@@ -162,10 +167,9 @@ public final class Interpreter {
         rules
             .description
             .findKeypad(keypad)
-            .map(
-                kind ->
-                    state.clocks().keypadsRestart()
-                        - (rules.slowestKeypadRestartTenths - kind.restartTenths()))
+            .map(kind ->
+                state.clocks().keypadsRestart()
+                    - (rules.slowestKeypadRestartTenths - kind.restartTenths()))
             .orElse(0);
     return Math.max(0, Math.max(own, state.clocks().deaf()));
   }
@@ -209,8 +213,8 @@ public final class Interpreter {
 
   /**
    * States that together stand for {@code state} and tell apart which other record is the first to
-   * hold a transmission, so that hearing it can be followed in each: one where none does, unless one
-   * certainly does, and one for each record that may.
+   * hold a transmission, so that hearing it can be followed in each: one where none does, unless
+   * one certainly does, and one for each record that may.
    */
   public List<State> holders(State state, Input.TransmitterHeard heard) {
     return Hearing.holders(this, rules, state, heard);
@@ -264,9 +268,7 @@ public final class Interpreter {
   }
 
   private String shownOn(State state) {
-    return state.keypad().isEmpty()
-        ? rules.description.keypads().get(0).name()
-        : state.keypad();
+    return state.keypad().isEmpty() ? rules.description.keypads().get(0).name() : state.keypad();
   }
 
   private Move press(State state, Input.Press press) {
@@ -281,8 +283,7 @@ public final class Interpreter {
     if (heard.screen.entry().filter(Entry.Hear.class::isInstance).isEmpty()) {
       heard.onScreen = 0;
     }
-    return attempt(
-        state, heard.state(), press.keypad(), turn -> Keying.press(turn, press.key()));
+    return attempt(state, heard.state(), press.keypad(), turn -> Keying.press(turn, press.key()));
   }
 
   /** Why a press never reaches the dialogue, if it does not. */
@@ -342,8 +343,7 @@ public final class Interpreter {
           Optional.empty(),
           Optional.ofNullable(interrupted.slot()));
     }
-    return new Move(
-        turn.state(), turn.stored(), turn.refusal(), turn.leftNow(), Optional.empty());
+    return new Move(turn.state(), turn.stored(), turn.refusal(), turn.leftNow(), Optional.empty());
   }
 
   private Transition shown(Move move, String keypad) {

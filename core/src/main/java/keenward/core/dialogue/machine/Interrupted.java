@@ -2,7 +2,9 @@ package keenward.core.dialogue.machine;
 
 import org.jspecify.annotations.Nullable;
 
-/** Ends a turn early: refused, or undecidable without a slot's value. Never leaves the interpreter. */
+/**
+ * Ends a turn early: refused, or undecidable without a slot's value. Never leaves the interpreter.
+ */
 final class Interrupted extends RuntimeException {
   private static final long serialVersionUID = 1L;
   private final transient @Nullable Refusal refusal;

@@ -54,7 +54,8 @@ final class Keying {
   private void typed(Entry.Typed entry, String key) {
     Typing typing = turn.typing;
     if (key.equals(entry.confirm())) {
-      confirm(entry.target(), typing.text(), entry.least(), entry.then(), entry.empty(), entry.wrong());
+      confirm(
+          entry.target(), typing.text(), entry.least(), entry.then(), entry.empty(), entry.wrong());
     } else if (key.equals(entry.erase())) {
       turn.typing = typing.withText(withoutLast(typing.text())).withPending("", 0);
     } else if (!typing.pending().isEmpty()) {
@@ -96,8 +97,7 @@ final class Keying {
         confirm(entry.target(), key, 1, entry.then(), entry.empty(), entry.wrong());
       }
     } else if (key.equals(entry.confirm())) {
-      confirm(
-          entry.target(), turn.typing.text(), 1, entry.then(), entry.empty(), entry.wrong());
+      confirm(entry.target(), turn.typing.text(), 1, entry.then(), entry.empty(), entry.wrong());
     } else {
       throw Interrupted.refused(Refusal.NO_MEANING);
     }
@@ -214,7 +214,8 @@ final class Keying {
             ? turn.typing.position()
             : Scrolled.position(slot.field().type(), turn.known(slot));
     turn.typing =
-        turn.typing.touchedAt(moved(key, entry.next(), entry.previous(), entry.wraps(), from, size));
+        turn.typing.touchedAt(
+            moved(key, entry.next(), entry.previous(), entry.wraps(), from, size));
   }
 
   private static int moved(
@@ -351,9 +352,7 @@ final class Keying {
     if (turn.typing.pending().equals(key)) {
       int taps = (turn.typing.count() + 1) % letters.length();
       turn.typing =
-          turn.typing
-              .withText(withoutLast(text) + letters.charAt(taps))
-              .withPending(key, taps);
+          turn.typing.withText(withoutLast(text) + letters.charAt(taps)).withPending(key, taps);
       return;
     }
     if (text.length() >= type.length()) {

@@ -48,8 +48,7 @@ final class Keys {
 
   /** Most digits of the code that a screen asks for; 1 where it asks for none. */
   static int codeLength(Turn turn) {
-    if (turn.screen.entry().isPresent()
-        && turn.screen.entry().get() instanceof Entry.Coded coded) {
+    if (turn.screen.entry().isPresent() && turn.screen.entry().get() instanceof Entry.Coded coded) {
       for (Field field : turn.rules.description.fields()) {
         if (field.type() instanceof FieldType.Code code && asksFor(coded.target(), field)) {
           return code.most();
@@ -77,14 +76,13 @@ final class Keys {
     rules
         .description
         .findKeypad(keypadName)
-        .ifPresent(
-            keypad -> {
-              for (String key : keys) {
-                if (keypad.keys().containsKey(key)) {
-                  pressable.add(key);
-                }
-              }
-            });
+        .ifPresent(keypad -> {
+          for (String key : keys) {
+            if (keypad.keys().containsKey(key)) {
+              pressable.add(key);
+            }
+          }
+        });
     return List.copyOf(pressable);
   }
 
@@ -96,11 +94,10 @@ final class Keys {
         if (typed.hexadecimal()) {
           meanings
               .shifted()
-              .forEach(
-                  (shift, shifted) -> {
-                    keys.add(shift);
-                    keys.addAll(shifted.keySet());
-                  });
+              .forEach((shift, shifted) -> {
+                keys.add(shift);
+                keys.addAll(shifted.keySet());
+              });
         }
       }
       case Entry.Coded coded -> keys.add(coded.confirm());
@@ -121,13 +118,7 @@ final class Keys {
         keys.addAll(meanings.direct().keySet());
       }
       case Entry.WordByScroll words ->
-          addAll(
-              keys,
-              words.next(),
-              words.previous(),
-              words.add(),
-              words.erase(),
-              words.confirm());
+          addAll(keys, words.next(), words.previous(), words.add(), words.erase(), words.confirm());
       case Entry.Hear hear -> {
         // Listens to transmitters, not to keys.
       }

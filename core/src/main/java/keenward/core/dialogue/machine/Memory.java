@@ -9,8 +9,8 @@ import keenward.core.dialogue.description.Value;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The values of all slots. Immutable: {@link #with} shares all but one block with the memory that it
- * came from, and keeps the hash up to date, so that memories make good keys of a search.
+ * The values of all slots. Immutable: {@link #with} shares all but one block with the memory that
+ * it came from, and keeps the hash up to date, so that memories make good keys of a search.
  */
 public final class Memory {
   private static final int BLOCK_BITS = 5;

@@ -11,8 +11,8 @@ import java.util.Optional;
  * @param stored what was stored, in order
  * @param refusal why the panel refused, if it did; a refusal may still move on (a wrong code)
  * @param left how programming was left by this input, if it was
- * @param needs the slot whose unknown value decides what happens; {@link Interpreter#assume} a value
- *     and apply again
+ * @param needs the slot whose unknown value decides what happens; {@link Interpreter#assume} a
+ *     value and apply again
  */
 public record Transition(
     State state,

@@ -367,8 +367,7 @@ final class Turn {
     }
     locked |= way.locks();
     Departure departure =
-        new Departure(
-            way.name(), way.saves() != Leaving.Saves.NOTHING, way.locks(), way.safe());
+        new Departure(way.name(), way.saves() != Leaving.Saves.NOTHING, way.locks(), way.safe());
     left = Optional.of(departure);
     leftNow = left;
     records = rules.firstRecords();

@@ -6,8 +6,8 @@ package keenward.core.dialogue.order;
  * @param keys keys pressed; a code counts as one
  * @param others waits on purpose, transmitters made to send, and power switched
  * @param panelTenths time that the panel needs
- * @param personTenths time that a person is likely to need, the panel's time included: at least
- *     1.2 s a key and 1.35 s to read a step (Card, Moran and Newell's operators K for somebody
+ * @param personTenths time that a person is likely to need, the panel's time included: at least 1.2
+ *     s a key and 1.35 s to read a step (Card, Moran and Newell's operators K for somebody
  *     unfamiliar with the keys, and M)
  */
 public record Effort(int keys, int others, int panelTenths, int personTenths) {

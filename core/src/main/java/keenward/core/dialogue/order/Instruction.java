@@ -34,7 +34,8 @@ public sealed interface Instruction {
    * @param takesTenths how long it takes at the least, by the panel's own lag
    * @param mayWaitTenths how long one may wait before starting, or between two keys; absent where
    *     nothing drops out
-   * @param whenLeftAlone what follows if it drops out here for want of a key; absent where it never does
+   * @param whenLeftAlone what follows if it drops out here for want of a key; absent where it never
+   *     does
    * @param whenPowerFails what follows if power fails here
    */
   record Step(
@@ -106,7 +107,13 @@ public sealed interface Instruction {
    * @param then what the display shows when it is reached
    */
   record ScrollUntil(
-      int number, String screen, Display now, Slot about, Value wanted, List<Way> ways, Display then)
+      int number,
+      String screen,
+      Display now,
+      Slot about,
+      Value wanted,
+      List<Way> ways,
+      Display then)
       implements Instruction {
     public ScrollUntil {
       ways = List.copyOf(ways);

@@ -45,14 +45,16 @@ public record OrderSheet(List<Part> parts) {
    *
    * @param number number of the instruction
    * @param depth 0, or how deep it stands in branches
-   * @param when the case of a branch that it begins, such as {@code if it shows wired}; empty for none
+   * @param when the case of a branch that it begins, such as {@code if it shows wired}; empty for
+   *     none
    * @param shows what the display must show before it; empty where the keypad is blind
    * @param acts what to press or do, one a piece
    * @param words the same in one sentence; for a branch the question
    * @param then what the display shows after it; empty where the keypad is blind
    * @param stores what gets stored, in words
    * @param mayWait how long one may wait before it, in words; empty for no limit
-   * @param ifDropped what is lost when the session drops here, and where to go on; empty when nothing is lost
+   * @param ifDropped what is lost when the session drops here, and where to go on; empty when
+   *     nothing is lost
    * @param blind whether the keypad shows nothing of use
    * @param halt whether the order ends here in this case
    */
@@ -120,8 +122,18 @@ public record OrderSheet(List<Part> parts) {
     if (one.instructions().isEmpty()) {
       lines.add(
           new Line(
-              branch.number(), depth, when, one.shows(), List.of(), "go on below", List.of(), List.of(),
-              "", "", false, false));
+              branch.number(),
+              depth,
+              when,
+              one.shows(),
+              List.of(),
+              "go on below",
+              List.of(),
+              List.of(),
+              "",
+              "",
+              false,
+              false));
     } else {
       add(lines, one.instructions(), depth, when);
     }
@@ -160,16 +172,36 @@ public record OrderSheet(List<Part> parts) {
       case Instruction.Branch branch -> reading(branch, depth, when, words, List.of());
       case Instruction.Halt halt ->
           new Line(
-              halt.number(), depth, when, shows, List.of(), words, List.of(), List.of(), "", "",
-              halt.now().blind(), true);
+              halt.number(),
+              depth,
+              when,
+              shows,
+              List.of(),
+              words,
+              List.of(),
+              List.of(),
+              "",
+              "",
+              halt.now().blind(),
+              true);
     };
   }
 
   private static Line reading(
       Instruction instruction, int depth, String when, String words, List<String> then) {
     return new Line(
-        instruction.number(), depth, when, instruction.now().lines(), List.of(), words, then,
-        List.of(), "", "", instruction.now().blind(), false);
+        instruction.number(),
+        depth,
+        when,
+        instruction.now().lines(),
+        List.of(),
+        words,
+        then,
+        List.of(),
+        "",
+        "",
+        instruction.now().blind(),
+        false);
   }
 
   private static String mayWait(OptionalInt tenths) {

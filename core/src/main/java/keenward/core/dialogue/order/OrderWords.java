@@ -82,7 +82,10 @@ public final class OrderWords {
       }
       words
           .append("from ")
-          .append(from.size() > 4 ? from.get(0) + " to " + from.get(from.size() - 1) : String.join(", ", from))
+          .append(
+              from.size() > 4
+                  ? from.get(0) + " to " + from.get(from.size() - 1)
+                  : String.join(", ", from))
           .append(" press ")
           .append(way.key().key());
     }

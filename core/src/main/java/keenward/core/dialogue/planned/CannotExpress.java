@@ -12,10 +12,16 @@ import keenward.core.plan.PlanPath;
  */
 public record CannotExpress(PlanPath place, String what, String expected, String remedy) {
 
-  /** What is expected where the panel has no setting for a fact, and may do the right thing without one. */
+  /**
+   * What is expected where the panel has no setting for a fact, and may do the right thing without
+   * one.
+   */
   static final String NO_SETTING = "nothing";
 
-  /** Whether the panel just has no setting for it, so that somebody has to look what it does by itself. */
+  /**
+   * Whether the panel just has no setting for it, so that somebody has to look what it does by
+   * itself.
+   */
   public boolean lacksSetting() {
     return expected.equals(NO_SETTING);
   }

@@ -66,7 +66,9 @@ final class Conversion {
   }
 
   private Result typed(String mapped, String word) {
-    return TypedForm.read(field.type(), mapped).map(Result::of).orElseGet(() -> cannot(quoted(word)));
+    return TypedForm.read(field.type(), mapped)
+        .map(Result::of)
+        .orElseGet(() -> cannot(quoted(word)));
   }
 
   private Result words(List<String> words) {
@@ -87,7 +89,8 @@ final class Conversion {
   private Result number(long number) {
     return switch (field.type()) {
       case FieldType.WholeNumber whole -> whole(whole, number, 1, Long.toString(number));
-      case FieldType.Digits digits -> typed(padded(Long.toString(number), digits.least()), "" + number);
+      case FieldType.Digits digits ->
+          typed(padded(Long.toString(number), digits.least()), "" + number);
       default -> word(Long.toString(number));
     };
   }
@@ -168,9 +171,7 @@ final class Conversion {
       }
       words.add(found);
     }
-    return words.size() > type.most()
-        ? cannot(quoted(text))
-        : Result.of(new Value.Words(words));
+    return words.size() > type.most() ? cannot(quoted(text)) : Result.of(new Value.Words(words));
   }
 
   private Result cannot(String what) {

@@ -18,8 +18,7 @@ public final class Expectation {
           span(digits.least(), digits.most())
               + (digits.hexadecimal() ? " hexadecimal digits" : " digits");
       case FieldType.FreeText text -> "at most " + text.length() + " characters";
-      case FieldType.WordSequence words ->
-          "at most " + words.most() + " words of the panel's list";
+      case FieldType.WordSequence words -> "at most " + words.most() + " words of the panel's list";
       case FieldType.Serial serial ->
           "a serial of "
               + span(serial.least(), serial.most())

@@ -9,8 +9,8 @@ final class Lettering {
   private Lettering() {}
 
   /**
-   * The text with the panel's letters: letter by letter the same, else without its mark, else in the
-   * other case, else a space where there is one, else left out.
+   * The text with the panel's letters: letter by letter the same, else without its mark, else in
+   * the other case, else a space where there is one, else left out.
    */
   static String withLetters(String text, String letters) {
     StringBuilder written = new StringBuilder();

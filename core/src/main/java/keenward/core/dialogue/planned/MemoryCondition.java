@@ -12,7 +12,8 @@ public final class MemoryCondition {
   private MemoryCondition() {}
 
   /** Whether the condition may hold for a record; conditions on anything but fields may. */
-  public static boolean mayHold(Condition condition, MemoryLayout layout, Memory memory, int record) {
+  public static boolean mayHold(
+      Condition condition, MemoryLayout layout, Memory memory, int record) {
     return possible(condition, layout, memory, record, true);
   }
 

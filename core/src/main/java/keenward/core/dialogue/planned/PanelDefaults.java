@@ -15,7 +15,10 @@ import keenward.core.quantities.Span;
 public final class PanelDefaults {
   private PanelDefaults() {}
 
-  /** The panel's own default of each system-wide setting that one of its fields takes; times in milliseconds. */
+  /**
+   * The panel's own default of each system-wide setting that one of its fields takes; times in
+   * milliseconds.
+   */
   public static Map<Setting, Long> of(PanelDescription description) {
     Map<Setting, Long> defaults = new EnumMap<>(Setting.class);
     for (Field field : description.fields()) {
@@ -38,8 +41,7 @@ public final class PanelDefaults {
         : "panel." + setting.word().replace(" / ", ".");
   }
 
-  private static Optional<Long> number(
-      Setting setting, Field field, PlanSource.OneFact source) {
+  private static Optional<Long> number(Setting setting, Field field, PlanSource.OneFact source) {
     if (field.initial() instanceof Value.Whole whole
         && field.type() instanceof FieldType.WholeNumber type) {
       long unit = Math.max(1, Conversion.unit(type.unit()));

@@ -38,12 +38,11 @@ final class PlanAnswers {
       case ZONES -> plan.zones().forEach(zone -> numbers.put(zone.number(), zone.path()));
       case PARTITIONS ->
           plan.partitions()
-              .forEach(
-                  partition ->
-                      numbers.put(
-                          partition.number(), PlanPath.of("partitions", partition.name())));
+              .forEach(partition ->
+                  numbers.put(partition.number(), PlanPath.of("partitions", partition.name())));
       case USERS ->
-          plan.users().forEach(user -> numbers.put(user.number(), PlanPath.of("users", user.number())));
+          plan.users()
+              .forEach(user -> numbers.put(user.number(), PlanPath.of("users", user.number())));
       case ENTRY_DELAYS ->
           settings.all().stream()
               .filter(each -> each.setting() == Setting.ENTRY_DELAY && wanted(each))
@@ -77,7 +76,9 @@ final class PlanAnswers {
   }
 
   private Fact<PlanAnswer> zone(String path, int number) {
-    return plan.findZone(number).map(zone -> ZoneAnswers.of(plan, zone, path)).orElse(Fact.missing());
+    return plan.findZone(number)
+        .map(zone -> ZoneAnswers.of(plan, zone, path))
+        .orElse(Fact.missing());
   }
 
   private Fact<PlanAnswer> partition(String path, int number) {
@@ -110,8 +111,7 @@ final class PlanAnswers {
           case "user.partitions" ->
               words(place.then("partitions"), numbers(plan, user.partitions()));
           case "user.may bypass" -> yesNo(place.then("may bypass"), user.mayBypass());
-          case "user.code" ->
-              Fact.of(new PlanAnswer(place, new Content.Code("user " + number)));
+          case "user.code" -> Fact.of(new PlanAnswer(place, new Content.Code("user " + number)));
           default -> throw new IllegalArgumentException(path);
         };
       }
@@ -153,8 +153,7 @@ final class PlanAnswers {
 
   /** Only what the plan states or its regimes ask for is entered; other defaults are left alone. */
   private static boolean wanted(Settings.Resolved resolved) {
-    return resolved.origin() == Settings.Origin.PLAN
-        || resolved.origin() == Settings.Origin.REGIME;
+    return resolved.origin() == Settings.Origin.PLAN || resolved.origin() == Settings.Origin.REGIME;
   }
 
   private static Fact<PlanAnswer> resolved(Settings.Resolved resolved) {
@@ -186,9 +185,7 @@ final class PlanAnswers {
       case "monitoring.format" ->
           monitoring
               .format()
-              .map(
-                  format ->
-                      new PlanAnswer(place.then("format"), new Content.Word(format.word())));
+              .map(format -> new PlanAnswer(place.then("format"), new Content.Word(format.word())));
       case "monitoring.path 1" -> path(monitoring, place, 0);
       case "monitoring.path 2" -> path(monitoring, place, 1);
       case "monitoring.polling" -> time(place.then("polling"), monitoring.polling());
@@ -203,8 +200,7 @@ final class PlanAnswers {
     if (monitoring.paths().isEmpty()) {
       return Fact.missing();
     }
-    String word =
-        index < monitoring.paths().size() ? monitoring.paths().get(index).word() : "none";
+    String word = index < monitoring.paths().size() ? monitoring.paths().get(index).word() : "none";
     return Fact.of(new PlanAnswer(place.then("paths"), new Content.Word(word)));
   }
 

@@ -29,12 +29,7 @@ public final class PlanFacts {
               Kind.YES_NO,
               List.of("yes", "no"),
               "yes for every zone of the plan"),
-          new PlanFact(
-              "zone.name",
-              Optional.of(PlanRecords.ZONES),
-              Kind.TEXT,
-              List.of(),
-              "name"),
+          new PlanFact("zone.name", Optional.of(PlanRecords.ZONES), Kind.TEXT, List.of(), "name"),
           new PlanFact(
               "zone.response",
               Optional.of(PlanRecords.ZONES),
@@ -156,11 +151,7 @@ public final class PlanFacts {
               List.of("yes", "no"),
               "yes for every partition of the plan"),
           new PlanFact(
-              "partition.name",
-              Optional.of(PlanRecords.PARTITIONS),
-              Kind.TEXT,
-              List.of(),
-              "name"),
+              "partition.name", Optional.of(PlanRecords.PARTITIONS), Kind.TEXT, List.of(), "name"),
           new PlanFact(
               "partition.common to",
               Optional.of(PlanRecords.PARTITIONS),
@@ -173,12 +164,7 @@ public final class PlanFacts {
               Kind.YES_NO,
               List.of("yes", "no"),
               "yes for every user of the plan"),
-          new PlanFact(
-              "user.name",
-              Optional.of(PlanRecords.USERS),
-              Kind.TEXT,
-              List.of(),
-              "name"),
+          new PlanFact("user.name", Optional.of(PlanRecords.USERS), Kind.TEXT, List.of(), "name"),
           new PlanFact(
               "user.role",
               Optional.of(PlanRecords.USERS),
@@ -204,11 +190,7 @@ public final class PlanFacts {
               List.of(),
               "their code, by reference"),
           new PlanFact(
-              "keypad.name",
-              Optional.of(PlanRecords.KEYPADS),
-              Kind.TEXT,
-              List.of(),
-              "name"),
+              "keypad.name", Optional.of(PlanRecords.KEYPADS), Kind.TEXT, List.of(), "name"),
           new PlanFact(
               "keypad.partitions",
               Optional.of(PlanRecords.KEYPADS),
@@ -221,12 +203,7 @@ public final class PlanFacts {
               Kind.TIME,
               List.of(),
               "the delay"),
-          new PlanFact(
-              "panel.exit time",
-              Optional.empty(),
-              Kind.TIME,
-              List.of(),
-              "exit time"),
+          new PlanFact("panel.exit time", Optional.empty(), Kind.TIME, List.of(), "exit time"),
           new PlanFact(
               "panel.sounder time",
               Optional.empty(),

@@ -40,9 +40,9 @@ public record PlannedMemory(
   }
 
   /**
-   * The memory to reach from {@code found}: what the plan wants, and everything else as found. A slot
-   * is unknown here when it is to be left alone and is not known, or when only some of its options
-   * are wanted and the others are not known ({@link #undecided}).
+   * The memory to reach from {@code found}: what the plan wants, and everything else as found. A
+   * slot is unknown here when it is to be left alone and is not known, or when only some of its
+   * options are wanted and the others are not known ({@link #undecided}).
    */
   public Memory over(Memory found) {
     Memory memory = found;
@@ -52,15 +52,16 @@ public record PlannedMemory(
     return memory;
   }
 
-  /** Slots that the plan speaks of, but whose value depends on options that are not known as found. */
+  /**
+   * Slots that the plan speaks of, but whose value depends on options that are not known as found.
+   */
   public List<Slot> undecided(Memory found) {
     List<Slot> undecided = new ArrayList<>();
-    wanted.forEach(
-        (slot, value) -> {
-          if (!value.over(found.get(slot)).known()) {
-            undecided.add(slot);
-          }
-        });
+    wanted.forEach((slot, value) -> {
+      if (!value.over(found.get(slot)).known()) {
+        undecided.add(slot);
+      }
+    });
     return List.copyOf(undecided);
   }
 }

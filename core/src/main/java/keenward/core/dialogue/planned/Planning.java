@@ -57,17 +57,16 @@ final class Planning {
   private void checkNumbers(RecordKind kind, PlanRecords records) {
     answers
         .records(records)
-        .forEach(
-            (number, place) -> {
-              if (!kind.contains(number)) {
-                cannotExpress.add(
-                    new CannotExpress(
-                        place,
-                        "the panel has no " + kind.name() + " " + number,
-                        kind.name() + " " + kind.first() + " to " + kind.last(),
-                        "give it another number, or choose a larger panel"));
-              }
-            });
+        .forEach((number, place) -> {
+          if (!kind.contains(number)) {
+            cannotExpress.add(
+                new CannotExpress(
+                    place,
+                    "the panel has no " + kind.name() + " " + number,
+                    kind.name() + " " + kind.first() + " to " + kind.last(),
+                    "give it another number, or choose a larger panel"));
+          }
+        });
   }
 
   /** The records of a field that the plan has; one for a field of the whole system. */
@@ -78,14 +77,13 @@ final class Planning {
     RecordKind kind = description.findRecord(field.record()).orElseThrow();
     List<Integer> numbers = new ArrayList<>();
     kind.from()
-        .ifPresent(
-            records -> {
-              for (int number : answers.records(records).keySet()) {
-                if (kind.contains(number)) {
-                  numbers.add(number);
-                }
-              }
-            });
+        .ifPresent(records -> {
+          for (int number : answers.records(records).keySet()) {
+            if (kind.contains(number)) {
+              numbers.add(number);
+            }
+          }
+        });
     return numbers;
   }
 
@@ -114,10 +112,7 @@ final class Planning {
     if (answer.content() instanceof Content.TooMuch tooMuch) {
       cannotExpress.add(
           new CannotExpress(
-              answer.place(),
-              tooMuch.what(),
-              "one for " + slot.describe(),
-              tooMuch.remedy()));
+              answer.place(), tooMuch.what(), "one for " + slot.describe(), tooMuch.remedy()));
       return;
     }
     Conversion.Result result = new Conversion(slot.field(), source).convert(answer.content());
@@ -186,50 +181,45 @@ final class Planning {
     Memory planned = memory;
     wanted
         .entrySet()
-        .removeIf(
-            entry -> {
-              Slot slot = entry.getKey();
-              boolean applies =
-                  MemoryCondition.mayHold(
-                      slot.field().onlyWhen(), layout, planned, slot.record());
-              if (!applies && !planned.get(slot).equals(slot.field().initial())) {
-                cannotExpress.add(
-                    new CannotExpress(
-                        places.getOrDefault(slot, PlanPath.of()),
-                        "the panel has no place for "
-                            + slot.describe()
-                            + " beside its other settings",
-                        "nothing here",
-                        "take it out of the plan, or choose another panel"));
-              }
-              return !applies;
-            });
+        .removeIf(entry -> {
+          Slot slot = entry.getKey();
+          boolean applies =
+              MemoryCondition.mayHold(slot.field().onlyWhen(), layout, planned, slot.record());
+          if (!applies && !planned.get(slot).equals(slot.field().initial())) {
+            cannotExpress.add(
+                new CannotExpress(
+                    places.getOrDefault(slot, PlanPath.of()),
+                    "the panel has no place for " + slot.describe() + " beside its other settings",
+                    "nothing here",
+                    "take it out of the plan, or choose another panel"));
+          }
+          return !applies;
+        });
   }
 
   /** Names that come out the same within one kind of record. */
   private void checkNames() {
     Map<String, Slot> seen = new LinkedHashMap<>();
-    wanted.forEach(
-        (slot, value) -> {
-          if (slot.field().type() instanceof FieldType.FreeText
-              && slot.field().byRecord()
-              && value instanceof Wanted.Exactly exactly
-              && exactly.value() instanceof Value.Text text) {
-            Slot other = seen.putIfAbsent(slot.field().name() + " " + text.text(), slot);
-            if (other != null) {
-              cannotExpress.add(
-                  new CannotExpress(
-                      places.getOrDefault(slot, PlanPath.of()),
-                      slot.describe()
-                          + " would be '"
-                          + text.text()
-                          + "', as "
-                          + other.describe()
-                          + " is",
-                      "names that differ within " + Expectation.of(slot.field().type()),
-                      "choose names that differ earlier"));
-            }
-          }
-        });
+    wanted.forEach((slot, value) -> {
+      if (slot.field().type() instanceof FieldType.FreeText
+          && slot.field().byRecord()
+          && value instanceof Wanted.Exactly exactly
+          && exactly.value() instanceof Value.Text text) {
+        Slot other = seen.putIfAbsent(slot.field().name() + " " + text.text(), slot);
+        if (other != null) {
+          cannotExpress.add(
+              new CannotExpress(
+                  places.getOrDefault(slot, PlanPath.of()),
+                  slot.describe()
+                      + " would be '"
+                      + text.text()
+                      + "', as "
+                      + other.describe()
+                      + " is",
+                  "names that differ within " + Expectation.of(slot.field().type()),
+                  "choose names that differ earlier"));
+        }
+      }
+    });
   }
 }

@@ -53,7 +53,9 @@ final class WithoutField {
     }
     if (!numbers.isEmpty()) {
       String where =
-          fact.records().map(kind -> " (" + kind.word() + " " + String.join(", ", numbers) + ")").orElse("");
+          fact.records()
+              .map(kind -> " (" + kind.word() + " " + String.join(", ", numbers) + ")")
+              .orElse("");
       cannotExpress.add(
           new CannotExpress(
               first,
@@ -64,7 +66,9 @@ final class WithoutField {
   }
 
   private List<Integer> records(PlanFact fact) {
-    return fact.records().map(kind -> List.copyOf(answers.records(kind).keySet())).orElse(List.of(0));
+    return fact.records()
+        .map(kind -> List.copyOf(answers.records(kind).keySet()))
+        .orElse(List.of(0));
   }
 
   /** Whether an answer asks for anything: not "no", not "none", not an empty list, not zero. */

@@ -37,28 +37,23 @@ final class ZoneAnswers {
       case "zone.name" -> PlanAnswers.text(place.then("name"), zone.name());
       case "zone.response" -> PlanAnswers.word(place.then("response"), zone.response());
       case "zone.partitions" ->
-          PlanAnswers.words(
-              place.then("partition"), PlanAnswers.numbers(plan, zone.partitions()));
+          PlanAnswers.words(place.then("partition"), PlanAnswers.numbers(plan, zone.partitions()));
       case "zone.wiring" -> wiring();
       case "zone.device.serial" ->
-          radioDevice(
-              device ->
-                  device
-                      .device()
-                      .serial()
-                      .map(
-                          serial ->
-                              new PlanAnswer(
-                                  PlanPath.of("devices", device.device().name(), "serial"),
-                                  new Content.Text(compact(serial)))));
+          radioDevice(device ->
+              device
+                  .device()
+                  .serial()
+                  .map(serial ->
+                      new PlanAnswer(
+                          PlanPath.of("devices", device.device().name(), "serial"),
+                          new Content.Text(compact(serial)))));
       case "zone.device.input" ->
-          radioDevice(
-              device ->
-                  device.inputName().isEmpty()
-                      ? Fact.missing()
-                      : Fact.of(
-                          new PlanAnswer(
-                              place.then("device"), new Content.Word(device.inputName()))));
+          radioDevice(device ->
+              device.inputName().isEmpty()
+                  ? Fact.missing()
+                  : Fact.of(
+                      new PlanAnswer(place.then("device"), new Content.Word(device.inputName()))));
       case "zone.device.kind" -> kind();
       case "zone.loop" -> worded(place.then("wiring"), zone.wiring());
       case "zone.contact" -> worded(place.then("contact"), zone.contact());
@@ -74,10 +69,8 @@ final class ZoneAnswers {
       case "zone.follows" -> follows();
       case "zone.event" ->
           zone.event()
-              .map(
-                  code ->
-                      new PlanAnswer(
-                          place.then("event"), new Content.Text(Integer.toString(code))));
+              .map(code ->
+                  new PlanAnswer(place.then("event"), new Content.Text(Integer.toString(code))));
       default -> throw new IllegalArgumentException(path);
     };
   }
@@ -105,8 +98,7 @@ final class ZoneAnswers {
     return PlanAnswers.word(place, wirings.iterator().next());
   }
 
-  private Fact<PlanAnswer> radioDevice(
-      Function<ZoneDevice.Fitted, Fact<PlanAnswer>> answer) {
+  private Fact<PlanAnswer> radioDevice(Function<ZoneDevice.Fitted, Fact<PlanAnswer>> answer) {
     List<ZoneDevice.Fitted> radio = new ArrayList<>();
     for (ZoneDevice device : zone.devices()) {
       if (device instanceof ZoneDevice.Fitted fitted
@@ -158,9 +150,7 @@ final class ZoneAnswers {
         return Fact.of(new PlanAnswer(place.then(index), new Content.Count(index + 1L)));
       }
     }
-    return groups.isEmpty()
-        ? Fact.missing()
-        : Fact.of(new PlanAnswer(place, new Content.Count(0)));
+    return groups.isEmpty() ? Fact.missing() : Fact.of(new PlanAnswer(place, new Content.Count(0)));
   }
 
   private Fact<PlanAnswer> follows() {

@@ -14,8 +14,7 @@ final class ZoneRanges {
   private final PlanAnswers answers;
   private final List<CannotExpress> cannotExpress;
 
-  ZoneRanges(
-      PanelDescription description, PlanAnswers answers, List<CannotExpress> cannotExpress) {
+  ZoneRanges(PanelDescription description, PlanAnswers answers, List<CannotExpress> cannotExpress) {
     this.description = description;
     this.answers = answers;
     this.cannotExpress = cannotExpress;

@@ -42,13 +42,12 @@ final class Canonical {
       canonical.instructions(group.instructions());
       group
           .stop()
-          .ifPresent(
-              stop -> {
-                canonical.line("leave", stop.screen());
-                canonical.instructions(stop.leave());
-                canonical.line("come back", stop.screen());
-                canonical.instructions(stop.comeBack());
-              });
+          .ifPresent(stop -> {
+            canonical.line("leave", stop.screen());
+            canonical.instructions(stop.leave());
+            canonical.line("come back", stop.screen());
+            canonical.instructions(stop.comeBack());
+          });
     }
     return canonical.text.toString();
   }

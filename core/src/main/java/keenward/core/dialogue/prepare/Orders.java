@@ -34,8 +34,7 @@ public final class Orders {
 
   private static Prepared proved(
       OrderRequest request, Interpreter interpreter, WorkOrder order, Progress progress) {
-    Proof proof =
-        Replay.run(interpreter, request.found(), order, request.planned(), progress);
+    Proof proof = Replay.run(interpreter, request.found(), order, request.planned(), progress);
     if (proof.proved()) {
       return new Prepared.Ready(order, proof, Canonical.of(request, order));
     }
@@ -45,7 +44,9 @@ public final class Orders {
           new Reason(
               Reason.Kind.NOT_PROVED,
               Optional.empty(),
-              "Step " + refutation.atInstruction() + " of what was found does not stand the replay: "
+              "Step "
+                  + refutation.atInstruction()
+                  + " of what was found does not stand the replay: "
                   + refutation.what(),
               "Give a found file that says more of what the panel holds, and report this panel's description."));
     }

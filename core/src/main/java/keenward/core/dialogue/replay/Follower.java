@@ -171,9 +171,12 @@ final class Follower {
     return worlds;
   }
 
-  /** The time that a step gives must be there, and where it gives none, nothing may happen at all. */
+  /**
+   * The time that a step gives must be there, and where it gives none, nothing may happen at all.
+   */
   private void waits(Instruction.Step step, State state) {
-    int tenths = step.mayWaitTenths().isPresent() ? step.mayWaitTenths().getAsInt() - 1 : LONG_TENTHS;
+    int tenths =
+        step.mayWaitTenths().isPresent() ? step.mayWaitTenths().getAsInt() - 1 : LONG_TENTHS;
     if (tenths <= 0) {
       return;
     }
@@ -205,8 +208,7 @@ final class Follower {
           inputs.add(new Input.Press(keypad, press.key()));
         }
       }
-      case Act.EnterCode code ->
-          inputs.add(new Input.Press(keypad, "code:" + code.reference()));
+      case Act.EnterCode code -> inputs.add(new Input.Press(keypad, "code:" + code.reference()));
       case Act.Wait wait -> inputs.add(new Input.TimePasses(wait.tenths()));
       case Act.Transmit send -> {
         for (int time = 0; time < send.times(); time++) {
@@ -388,11 +390,10 @@ final class Follower {
         taken = Optional.of(one);
       }
     }
-    return taken.orElseThrow(
-        () ->
-            new Refuted(
-                branch.number(),
-                "No case is for a display of \"" + String.join(" / ", display.lines()) + "\"."));
+    return taken.orElseThrow(() ->
+        new Refuted(
+            branch.number(),
+            "No case is for a display of \"" + String.join(" / ", display.lines()) + "\"."));
   }
 
   // Scrolling and switching by what is shown

@@ -145,8 +145,7 @@ public final class Replay {
     }
     List<World> back = follower.follow(stop.comeBack(), left);
     for (World world : back) {
-      if (!Shown.matches(
-          stop.shows(), interpreter.display(world.state(), order.keypad()))) {
+      if (!Shown.matches(stop.shows(), interpreter.display(world.state(), order.keypad()))) {
         throw new Refuted(0, "The way back to " + stop.screen() + " leads elsewhere.");
       }
     }
@@ -196,8 +195,7 @@ public final class Replay {
   private void untouched(World world, Slot slot) {
     Value before = found.get(slot);
     Value after = world.state().committed().get(slot);
-    boolean same =
-        before.known() ? after.certainly(before) : !world.changed().get(slot.index());
+    boolean same = before.known() ? after.certainly(before) : !world.changed().get(slot.index());
     if (!same && !announced(slot, after)) {
       throw new Refuted(
           0,

@@ -6,7 +6,8 @@ import keenward.core.dialogue.machine.Interpreter;
 import keenward.core.dialogue.machine.State;
 
 /**
- * What the panel may be like at some point of the replay, for some of what its memory may have held.
+ * What the panel may be like at some point of the replay, for some of what its memory may have
+ * held.
  *
  * @param state the state
  * @param changed indices of slots that were stored with another value than before

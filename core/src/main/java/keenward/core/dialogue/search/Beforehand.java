@@ -65,7 +65,9 @@ final class Beforehand {
     return Optional.of(needsNoLook ? Reasons.consentNeeded(slot) : Reasons.notShown(slot));
   }
 
-  /** Fields of unknown value that storing this one would reset, although the plan leaves them alone. */
+  /**
+   * Fields of unknown value that storing this one would reset, although the plan leaves them alone.
+   */
   private void alongWith(Slot slot, List<Reason> reasons) {
     for (Effect effect : slot.field().onChange()) {
       FieldReference target =
@@ -100,8 +102,7 @@ final class Beforehand {
     if (slot.field().type() instanceof FieldType.Code) {
       return false;
     }
-    Screen screen =
-        task.description.screens().get(estimate.graph().name(place.screen()));
+    Screen screen = task.description.screens().get(estimate.graph().name(place.screen()));
     if (screen == null) {
       return false;
     }
@@ -136,7 +137,9 @@ final class Beforehand {
         || named.field().equals(slot.field().name());
   }
 
-  /** The same input of the same transmitter planned for two records, where the panel has to hear it. */
+  /**
+   * The same input of the same transmitter planned for two records, where the panel has to hear it.
+   */
   private List<Reason> twice() {
     List<Reason> reasons = new ArrayList<>();
     for (Screen screen : task.description.screens().values()) {

@@ -22,21 +22,19 @@ final class CodeMoves {
     switch (entry.target()) {
       case Target.ToField to ->
           slot(to.field())
-              .ifPresent(
-                  slot -> {
-                    for (Value value : moves.useful(slot)) {
-                      enter(entry, value);
-                    }
-                  });
+              .ifPresent(slot -> {
+                for (Value value : moves.useful(slot)) {
+                  enter(entry, value);
+                }
+              });
       case Target.Aside to -> {
         for (FieldReference field : moves.task.facts.repeated()) {
           slot(field)
-              .ifPresent(
-                  slot -> {
-                    for (Value value : moves.useful(slot)) {
-                      enter(entry, value);
-                    }
-                  });
+              .ifPresent(slot -> {
+                for (Value value : moves.useful(slot)) {
+                  enter(entry, value);
+                }
+              });
         }
       }
       case Target.Repeat to -> {

@@ -58,8 +58,7 @@ public final class Compiler {
    *
    * @param interpreter the meaning of the request's description
    */
-  public static Outcome compile(
-      OrderRequest request, Interpreter interpreter, Progress progress) {
+  public static Outcome compile(OrderRequest request, Interpreter interpreter, Progress progress) {
     return new Compiler(request, interpreter, progress).compile();
   }
 
@@ -69,9 +68,7 @@ public final class Compiler {
       return new Outcome.NotMade(List.of(noKeypad()));
     }
     List<Reason> misfits = new ArrayList<>();
-    request
-        .planned()
-        .forEach((slot, value) -> Fit.refusal(slot, value).ifPresent(misfits::add));
+    request.planned().forEach((slot, value) -> Fit.refusal(slot, value).ifPresent(misfits::add));
     if (!misfits.isEmpty()) {
       return new Outcome.NotMade(misfits);
     }
@@ -80,8 +77,7 @@ public final class Compiler {
     for (Assumption assumption : assumptions.values()) {
       found = found.with(assumption.slot(), assumption.holds());
     }
-    Task task =
-        new Task(interpreter, keypad.get(), found, request.planned(), request.consents());
+    Task task = new Task(interpreter, keypad.get(), found, request.planned(), request.consents());
     return compile(task, List.copyOf(assumptions.values()));
   }
 
@@ -97,7 +93,10 @@ public final class Compiler {
         "Choose one of: " + String.join(", ", names) + ".");
   }
 
-  /** Codes that let one in are held by whoever carries out the order, even where nobody wrote them down. */
+  /**
+   * Codes that let one in are held by whoever carries out the order, even where nobody wrote them
+   * down.
+   */
   private Map<Slot, Assumption> assumptions() {
     Map<Slot, Assumption> assumptions = new LinkedHashMap<>();
     Set<String> asked = new TreeSet<>();
@@ -118,15 +117,16 @@ public final class Compiler {
             new Assumption(
                 slot,
                 new Value.Secret(slot.describe() + " as set now"),
-                "Whoever carries out the order holds the " + slot.describe() + " that is set now."));
+                "Whoever carries out the order holds the "
+                    + slot.describe()
+                    + " that is set now."));
       }
     }
     return assumptions;
   }
 
   private Outcome compile(Task task, List<Assumption> assumptions) {
-    ScreenGraph graph =
-        new ScreenGraph(task.description, task.keypad, task.facts.powerWindow());
+    ScreenGraph graph = new ScreenGraph(task.description, task.keypad, task.facts.powerWindow());
     Estimate estimate = new Estimate(task, graph);
     Ways ways = new Ways(task, graph, progress);
     Planner planner = new Planner(task, estimate, ways, progress);
@@ -208,8 +208,7 @@ public final class Compiler {
     return true;
   }
 
-  private static StoppingPlace stop(
-      Task task, Ways ways, Grouping.Part part, State stop) {
+  private static StoppingPlace stop(Task task, Ways ways, Grouping.Part part, State stop) {
     Drops none = new Drops(task, List.of(), Set.of());
     return new StoppingPlace(
         stop.screen(),

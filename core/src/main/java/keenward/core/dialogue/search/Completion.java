@@ -72,7 +72,9 @@ final class Completion {
     return true;
   }
 
-  /** Values, each on its own, and the rest as one unknown, that cover all that the slot may hold. */
+  /**
+   * Values, each on its own, and the rest as one unknown, that cover all that the slot may hold.
+   */
   List<Value> parts(State state, Slot slot) {
     Value held = state.working().get(slot);
     List<Value> listed = task.interpreter.completions(slot, MOST_LISTED);

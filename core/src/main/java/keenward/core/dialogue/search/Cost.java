@@ -1,13 +1,14 @@
 package keenward.core.dialogue.search;
 
 /**
- * Costs as one number: acts first (keys, and waits, transmissions and power switched, one each), then
- * tenths of a second, then how often something is stored, so that of two ways that are equally long
- * the one that stores less is taken.
+ * Costs as one number: acts first (keys, and waits, transmissions and power switched, one each),
+ * then tenths of a second, then how often something is stored, so that of two ways that are equally
+ * long the one that stores less is taken.
  */
 final class Cost {
   private static final int ACT_SHIFT = 44;
   private static final int TENTH_SHIFT = 20;
+
   /** More than any order costs. */
   static final long NEVER = 1L << 60;
 

@@ -47,31 +47,27 @@ final class DigitMoves {
       case Target.Aside to -> {
         for (FieldReference field : moves.task.facts.repeated()) {
           slot(field)
-              .ifPresent(
-                  slot -> {
-                    for (Value value : moves.useful(slot)) {
-                      TypedForm.write(slot.field().type(), value)
-                          .ifPresent(typed -> type(entry, typed));
-                    }
-                  });
+              .ifPresent(slot -> {
+                for (Value value : moves.useful(slot)) {
+                  TypedForm.write(slot.field().type(), value)
+                      .ifPresent(typed -> type(entry, typed));
+                }
+              });
         }
       }
       case Target.Repeat to -> {
         if (!moves.state.aside().isEmpty()) {
           slot(to.field())
-              .ifPresent(
-                  slot ->
-                      TypedForm.read(slot.field().type(), moves.state.aside())
-                          .ifPresent(value -> over(entry, slot, value, moves.state.aside())));
+              .ifPresent(slot ->
+                  TypedForm.read(slot.field().type(), moves.state.aside())
+                      .ifPresent(value -> over(entry, slot, value, moves.state.aside())));
         }
       }
       case Target.Check to ->
           slot(to.field())
-              .ifPresent(
-                  slot ->
-                      TypedForm.write(
-                              slot.field().type(), moves.state.working().get(slot))
-                          .ifPresent(typed -> type(entry, typed)));
+              .ifPresent(slot ->
+                  TypedForm.write(slot.field().type(), moves.state.working().get(slot))
+                      .ifPresent(typed -> type(entry, typed)));
     }
   }
 
@@ -97,7 +93,9 @@ final class DigitMoves {
         StringBuilder padded = new StringBuilder(shortest.get());
         while (padded.length() < entry.most()) {
           padded.insert(0, '0');
-          if (TypedForm.read(slot.field().type(), padded.toString()).filter(value::equals).isPresent()) {
+          if (TypedForm.read(slot.field().type(), padded.toString())
+              .filter(value::equals)
+              .isPresent()) {
             forms.add(padded.toString());
           }
         }
@@ -177,8 +175,7 @@ final class DigitMoves {
       return Optional.empty();
     }
     Predicate<String> free =
-        key ->
-            moves.reaches(key) && !key.equals(entry.confirm()) && !key.equals(entry.erase());
+        key -> moves.reaches(key) && !key.equals(entry.confirm()) && !key.equals(entry.erase());
     return moves.task.typist.digits(typed, entry.hexadecimal(), free);
   }
 

@@ -24,6 +24,7 @@ final class Drops {
   private final Task task;
   private final List<Mark> marks;
   private final int[] everStored;
+
   /** Whether memories may differ in values that are unknown in one and narrowed down in another. */
   private final boolean vague;
 
@@ -64,7 +65,10 @@ final class Drops {
       return OptionalInt.empty();
     }
     boolean listening = screen.entry().filter(Entry.Hear.class::isInstance).isPresent();
-    if (screen.programming() && manners.idle().isPresent() && manners.idleTenths() > 0 && !listening) {
+    if (screen.programming()
+        && manners.idle().isPresent()
+        && manners.idleTenths() > 0
+        && !listening) {
       least = Math.min(least, manners.idleTenths() - longestBusy);
     }
     if (screen.entry().isPresent() && screen.entry().get() instanceof Entry.Hear hear) {
@@ -125,8 +129,7 @@ final class Drops {
               ? OptionalInt.empty()
               : OptionalInt.of(Math.min(goOn.getAsInt(), place.getAsInt()));
     }
-    return new Setback(
-        slots(lost), slots(half), falls.isEmpty() ? OptionalInt.of(number) : goOn);
+    return new Setback(slots(lost), slots(half), falls.isEmpty() ? OptionalInt.of(number) : goOn);
   }
 
   private void compare(State before, Memory kept, Set<Integer> lost, Set<Integer> half) {
@@ -143,7 +146,9 @@ final class Drops {
     }
   }
 
-  /** The instruction before which the memory is what was kept: this one, or a group's first, or any. */
+  /**
+   * The instruction before which the memory is what was kept: this one, or a group's first, or any.
+   */
   private OptionalInt place(int number, Memory kept) {
     OptionalInt any = OptionalInt.empty();
     OptionalInt start = OptionalInt.empty();

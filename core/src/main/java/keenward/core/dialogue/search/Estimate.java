@@ -206,8 +206,7 @@ final class Estimate {
               : Cost.NEVER;
       case Entry.WordByScroll words ->
           wanted instanceof Value.Words list
-              ? Cost.sum(
-                  graph.keys(Math.max(1, list.words().size())), confirming(words.confirm()))
+              ? Cost.sum(graph.keys(Math.max(1, list.words().size())), confirming(words.confirm()))
               : Cost.NEVER;
       case Entry.Hear hear -> Cost.of(Math.max(1, hear.times()), 0);
     };
@@ -223,8 +222,7 @@ final class Estimate {
   private long typing(Entry.Typed typed, Slot slot, Value wanted) {
     Optional<String> text = TypedForm.write(slot.field().type(), wanted);
     Optional<List<String>> keys =
-        text.flatMap(
-            digits -> task.typist.digits(digits, typed.hexadecimal(), key -> true));
+        text.flatMap(digits -> task.typist.digits(digits, typed.hexadecimal(), key -> true));
     if (keys.isEmpty()) {
       return Cost.NEVER;
     }
@@ -257,13 +255,7 @@ final class Estimate {
       return graph.keys(1);
     }
     return Cursor.way(
-            from,
-            to,
-            values.size(),
-            scroll.wraps(),
-            scroll.next(),
-            scroll.previous(),
-            graph::has)
+            from, to, values.size(), scroll.wraps(), scroll.next(), scroll.previous(), graph::has)
         .map(way -> graph.keys(way.size()))
         .orElse(Cost.NEVER);
   }
@@ -293,8 +285,7 @@ final class Estimate {
             Math.min(
                 least,
                 Cost.sum(
-                    graph.keys(old.text().length() - kept),
-                    tapping(text.text().substring(kept))));
+                    graph.keys(old.text().length() - kept), tapping(text.text().substring(kept))));
       }
     }
     return least;

@@ -19,11 +19,10 @@ final class HearMoves {
   }
 
   void find(Entry.Hear entry) {
-    moves.add(
-        from ->
-            moves.start(from).pause(entry.waitTenths() - from.clocks().onScreen()));
+    moves.add(from -> moves.start(from).pause(entry.waitTenths() - from.clocks().onScreen()));
     Optional<Slot> serial = moves.interpreter().slot(moves.state, entry.serial());
-    Optional<Slot> part = entry.part().flatMap(field -> moves.interpreter().slot(moves.state, field));
+    Optional<Slot> part =
+        entry.part().flatMap(field -> moves.interpreter().slot(moves.state, field));
     if (serial.isEmpty() || !moves.task.matters(serial.get())) {
       return;
     }
@@ -87,16 +86,11 @@ final class HearMoves {
     }
     State after = learnt.get().after();
     moves.addEdge(
-        new Edge(
-            halting(serial, number, learnt.get(), after, known), after, learnt.get().cost()));
+        new Edge(halting(serial, number, learnt.get(), after, known), after, learnt.get().cost()));
   }
 
   private List<Item> halting(
-      Slot serial,
-      String number,
-      Edge learnt,
-      State after,
-      List<Completion.Leaf> known) {
+      Slot serial, String number, Edge learnt, State after, List<Completion.Leaf> known) {
     List<Item> items = new ArrayList<>(learnt.items());
     State refused = known.get(0).run().state();
     items.add(

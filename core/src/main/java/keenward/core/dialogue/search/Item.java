@@ -31,8 +31,7 @@ sealed interface Item {
   }
 
   /** Scrolling until a value is shown. {@code reached} is the state then, wherever it came from. */
-  record Scroll(
-      State from, Slot slot, Value wanted, List<Instruction.Way> ways, State reached)
+  record Scroll(State from, Slot slot, Value wanted, List<Instruction.Way> ways, State reached)
       implements Item {
     public Scroll {
       ways = List.copyOf(ways);
@@ -41,11 +40,7 @@ sealed interface Item {
 
   /** Switching what is wrong. {@code reached} is the state then. */
   record Switching(
-      State from,
-      Slot slot,
-      Value.Members wanted,
-      List<Instruction.Switch> switches,
-      State reached)
+      State from, Slot slot, Value.Members wanted, List<Instruction.Switch> switches, State reached)
       implements Item {
     public Switching {
       switches = List.copyOf(switches);

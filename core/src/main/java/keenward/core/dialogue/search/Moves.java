@@ -16,8 +16,8 @@ import keenward.core.dialogue.machine.State;
 import keenward.core.dialogue.machine.Stored;
 
 /**
- * All moves from a state in which nothing is being entered that may belong to a shortest order: keys
- * with a meaning of their own, and whole entries of values that something depends on.
+ * All moves from a state in which nothing is being entered that may belong to a shortest order:
+ * keys with a meaning of their own, and whole entries of values that something depends on.
  */
 final class Moves {
   final Task task;
@@ -56,8 +56,7 @@ final class Moves {
     screen
         .after()
         .ifPresent(
-            timed ->
-                add(from -> start(from).pause(timed.tenths() - from.clocks().onScreen())));
+            timed -> add(from -> start(from).pause(timed.tenths() - from.clocks().onScreen())));
     if (task.facts.powerWindow() && !task.interpreter.programmingOpen(state)) {
       add(from -> start(from).cutPower());
     }
@@ -107,8 +106,8 @@ final class Moves {
   }
 
   /**
-   * Values that it may be of use to store into a slot: what is wanted, what steers the dialogue, and
-   * what it holds where something has to be entered to get past.
+   * Values that it may be of use to store into a slot: what is wanted, what steers the dialogue,
+   * and what it holds where something has to be entered to get past.
    */
   List<Value> useful(Slot slot) {
     List<Value> values = new ArrayList<>();
@@ -167,8 +166,7 @@ final class Moves {
     }
     return Optional.of(
         new Edge(
-            List.of(
-                new Item.Do(from, longest.from(), longest.acts(), longest.stored(), after)),
+            List.of(new Item.Do(from, longest.from(), longest.acts(), longest.stored(), after)),
             after,
             longest.cost()));
   }
@@ -202,13 +200,14 @@ final class Moves {
       List<Item> first =
           before
               ? List.of()
-              : List.of(
-                  new Item.Do(state, run.from(), run.acts(), run.stored(), run.state()));
+              : List.of(new Item.Do(state, run.from(), run.acts(), run.stored(), run.state()));
       forks.add(new Fork(first, slot.get(), prongs, before ? 0 : run.cost()));
     }
   }
 
-  /** Adds a case, together with an earlier one where both lead to states that differ in memory only. */
+  /**
+   * Adds a case, together with an earlier one where both lead to states that differ in memory only.
+   */
   private void addProng(List<Fork.Prong> prongs, Fork.Prong prong) {
     for (int index = 0; index < prongs.size(); index++) {
       Fork.Prong earlier = prongs.get(index);
@@ -284,7 +283,8 @@ final class Moves {
     if (before.known() || task.found.get(slot).known() || task.mayOverwriteUnseen(slot)) {
       return true;
     }
-    // Unknown. What the plan replaces anyway, or what will mean nothing, may go by a side effect; what
+    // Unknown. What the plan replaces anyway, or what will mean nothing, may go by a side effect;
+    // what
     // is entered must be shown.
     boolean fine =
         stored.sideEffect()
@@ -366,7 +366,9 @@ final class Moves {
     return new Value.Unknown(except);
   }
 
-  /** Adds what may follow once a value is entered: confirming, or leaving where that stores it too. */
+  /**
+   * Adds what may follow once a value is entered: confirming, or leaving where that stores it too.
+   */
   void addFinished(Completion.Deed entering, String confirm) {
     if (reaches(confirm)) {
       add(from -> entering.from(from).press(confirm));

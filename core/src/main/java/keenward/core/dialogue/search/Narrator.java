@@ -14,7 +14,9 @@ import keenward.core.dialogue.order.Effort;
 import keenward.core.dialogue.order.Instruction;
 import org.jspecify.annotations.Nullable;
 
-/** Turns a script into instructions: what shows, what to press, what is stored, what is at stake. */
+/**
+ * Turns a script into instructions: what shows, what to press, what is stored, what is at stake.
+ */
 final class Narrator {
   private static final int KEY_TENTHS = 12;
   private static final int READING_TENTHS = 14;
@@ -237,8 +239,7 @@ final class Narrator {
       if (last instanceof Act.Press earlier
           && earlier.key().equals(press.key())
           && (tapping || (earlier.types().isEmpty() && types.isEmpty()))) {
-        acts.set(
-            acts.size() - 1, new Act.Press(press.key(), earlier.times() + 1, held, types));
+        acts.set(acts.size() - 1, new Act.Press(press.key(), earlier.times() + 1, held, types));
       } else {
         acts.add(new Act.Press(press.key(), 1, held, types));
       }
@@ -272,16 +273,15 @@ final class Narrator {
 
     private boolean takesDigits(State state, String key) {
       return entry(state)
-          .filter(
-              entry ->
-                  switch (entry) {
-                    case Entry.Typed typed ->
-                        !key.equals(typed.confirm()) && !key.equals(typed.erase());
-                    case Entry.WordByNumber words ->
-                        !key.equals(words.confirm()) && !key.equals(words.erase());
-                    case Entry.ToggleByCode toggle -> !key.equals(toggle.confirm());
-                    default -> false;
-                  })
+          .filter(entry ->
+              switch (entry) {
+                case Entry.Typed typed ->
+                    !key.equals(typed.confirm()) && !key.equals(typed.erase());
+                case Entry.WordByNumber words ->
+                    !key.equals(words.confirm()) && !key.equals(words.erase());
+                case Entry.ToggleByCode toggle -> !key.equals(toggle.confirm());
+                default -> false;
+              })
           .isPresent();
     }
   }

@@ -38,10 +38,8 @@ final class OptionMoves {
 
   void find(Entry.ToggleByCursor entry) {
     set(entry.field())
-        .ifPresent(
-            set ->
-                find(
-                    entry.field(), entry.confirm(), false, set, new CursorWay(moves, entry, set)));
+        .ifPresent(set ->
+            find(entry.field(), entry.confirm(), false, set, new CursorWay(moves, entry, set)));
   }
 
   private Optional<FieldType.OptionSet> set(FieldReference field) {
@@ -70,13 +68,12 @@ final class OptionMoves {
     for (Value value : moves.useful(slot)) {
       if (value instanceof Value.Members wanted && wanted.bits() != bits) {
         way.keys(places(bits ^ wanted.bits(), set.options().size()))
-            .ifPresent(
-                keys -> {
-                  if (atOnce) {
-                    moves.add(from -> moves.start(from).press(keys));
-                  }
-                  moves.addFinished(from -> moves.start(from).press(keys), confirm);
-                });
+            .ifPresent(keys -> {
+              if (atOnce) {
+                moves.add(from -> moves.start(from).press(keys));
+              }
+              moves.addFinished(from -> moves.start(from).press(keys), confirm);
+            });
       }
     }
   }
@@ -94,11 +91,7 @@ final class OptionMoves {
   // A value that is not known
 
   private void unknown(
-      Slot slot,
-      String confirm,
-      FieldType.OptionSet set,
-      Way way,
-      Value.Members wanted) {
+      Slot slot, String confirm, FieldType.OptionSet set, Way way, Value.Members wanted) {
     if (!moves.task.shows(moves.state, slot)) {
       moves.task.notice(slot, Reasons.notShown(slot));
       return;
@@ -114,11 +107,9 @@ final class OptionMoves {
     State wrong =
         moves.interpreter().assume(moves.state, slot, new Value.Members(wanted.bits() ^ mask));
     List<Completion.Leaf> leaves = new ArrayList<>();
-    leaves.addAll(
-        moves.completion.of(wrong, from -> moves.start(from).press(all).press(confirm)));
+    leaves.addAll(moves.completion.of(wrong, from -> moves.start(from).press(all).press(confirm)));
     int whenWrong = leaves.size();
-    leaves.addAll(
-        moves.completion.of(right, from -> moves.start(from).press(none).press(confirm)));
+    leaves.addAll(moves.completion.of(right, from -> moves.start(from).press(none).press(confirm)));
     for (Completion.Leaf leaf : leaves) {
       if (!leaf.run().alive() || !moves.allowed(leaf.run())) {
         return;
@@ -267,8 +258,7 @@ final class OptionMoves {
     public Optional<List<Instruction.Switch>> switches(FieldType.OptionSet options, long wanted) {
       List<Instruction.Switch> switches = new ArrayList<>();
       for (int place = 0; place < options.options().size(); place++) {
-        List<Act> first =
-            place == 0 ? List.of() : List.of(new Act.Press(entry.next(), 1, 0, ""));
+        List<Act> first = place == 0 ? List.of() : List.of(new Act.Press(entry.next(), 1, 0, ""));
         switches.add(
             new Instruction.Switch(
                 place,

@@ -20,6 +20,7 @@ final class Planner {
   private static final int FEW_FIELDS = 10;
   private static final int WHOLE_STATES = 20_000;
   private static final int GROUP_STATES = 8_000;
+
   /** More wrong fields than this are not searched in one piece. */
   private static final int MANY_FIELDS = 13;
 
@@ -163,8 +164,7 @@ final class Planner {
     }
     List<Edge> all = new ArrayList<>(edges);
     all.addAll(out.get().edges());
-    return new Plan.Found(
-        new Path(start, all, out.get().end(), cost + out.get().cost()), false);
+    return new Plan.Found(new Path(start, all, out.get().end(), cost + out.get().cost()), false);
   }
 
   private static String title(Scope.Unit unit) {

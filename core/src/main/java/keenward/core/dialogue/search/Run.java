@@ -146,7 +146,9 @@ final class Run {
     return this;
   }
 
-  /** Takes power away and gives it back; only while programming is closed, where it harms nothing. */
+  /**
+   * Takes power away and gives it back; only while programming is closed, where it harms nothing.
+   */
   Run cutPower() {
     if (alive()) {
       state = interpreter.move(state, new Input.PowerLost()).state();
@@ -162,13 +164,11 @@ final class Run {
       needs = move.needs();
       return false;
     }
-    known =
-        move.refusal().filter(Refusal.KNOWN_ALREADY::equals).isPresent();
+    known = move.refusal().filter(Refusal.KNOWN_ALREADY::equals).isPresent();
     if (known) {
       state = move.state();
     }
-    if (move.refusal().isPresent()
-        || move.left().filter(Run::harmful).isPresent()) {
+    if (move.refusal().isPresent() || move.left().filter(Run::harmful).isPresent()) {
       dead = true;
       return false;
     }

@@ -43,7 +43,8 @@ final class ScreenGraph {
   private record Lead(int from, int to, long cost) {}
 
   /** Where an action may lead, and what it does on the way. */
-  private record Landing(String screen, Set<String> changesRecords, boolean stores, boolean leaves) {}
+  private record Landing(
+      String screen, Set<String> changesRecords, boolean stores, boolean leaves) {}
 
   ScreenGraph(PanelDescription description, KeypadKind keypad, boolean powerWindow) {
     this.description = description;
@@ -85,7 +86,9 @@ final class ScreenGraph {
     return distance[from][to];
   }
 
-  /** At least this much from one screen to another when another record of the kind has to be chosen. */
+  /**
+   * At least this much from one screen to another when another record of the kind has to be chosen.
+   */
   long distanceChoosing(String kind, int from, int to) {
     return viaRecord.computeIfAbsent(kind, this::via)[from][to];
   }
@@ -116,12 +119,11 @@ final class ScreenGraph {
     int from = index(screen.name());
     screen
         .keys()
-        .forEach(
-            (key, action) -> {
-              if (has(key)) {
-                lead(from, action, cost(key), false);
-              }
-            });
+        .forEach((key, action) -> {
+          if (has(key)) {
+            lead(from, action, cost(key), false);
+          }
+        });
     screen.after().ifPresent(timed -> lead(from, timed.action(), Cost.of(1, 0), false));
     screen.entry().ifPresent(entry -> leads(from, entry));
     if (powerWindow && !screen.programming()) {
@@ -247,7 +249,8 @@ final class ScreenGraph {
       Set<String> changed = new HashSet<>(kinds);
       boolean storing = stores;
       for (Effect effect : branch.effects()) {
-        storing |= effect instanceof Effect.Set
+        storing |=
+            effect instanceof Effect.Set
                 || effect instanceof Effect.Reset
                 || effect instanceof Effect.ResetRecord
                 || effect instanceof Effect.ResetAll;
@@ -264,8 +267,7 @@ final class ScreenGraph {
         case Destination.ToScreen to ->
             landings.addAll(land(to.screen(), changed, storing, visited));
         case Destination.Stay stay -> landings.addAll(land(from, changed, storing, visited));
-        case Destination.ToLocation to ->
-            landings.addAll(atLocations(changed, storing, visited));
+        case Destination.ToLocation to -> landings.addAll(atLocations(changed, storing, visited));
         case Destination.ToNeighbour to -> {
           changed.addAll(kindsAtLocations());
           landings.addAll(atLocations(changed, storing, visited));
@@ -297,8 +299,7 @@ final class ScreenGraph {
     return landings;
   }
 
-  private List<Landing> land(
-      String name, Set<String> kinds, boolean stores, Set<String> visited) {
+  private List<Landing> land(String name, Set<String> kinds, boolean stores, Set<String> visited) {
     Screen screen = description.screens().get(name);
     if (screen == null || screen.decide().isEmpty()) {
       return List.of(new Landing(name, kinds, stores, false));

@@ -33,11 +33,9 @@ final class ScrollMoves {
     for (int item = 0; item < menu.items().size(); item++) {
       Optional<Turns> turns =
           turns(menu.next(), menu.previous(), menu.wraps(), 0, item, menu.items().size());
-      turns.ifPresent(
-          found ->
-              moves.add(
-                  from ->
-                      moves.start(from).press(found.key(), found.times()).press(menu.confirm())));
+      turns.ifPresent(found ->
+          moves.add(
+              from -> moves.start(from).press(found.key(), found.times()).press(menu.confirm())));
     }
   }
 
@@ -54,11 +52,9 @@ final class ScrollMoves {
     if (held.known()) {
       for (Value value : moves.useful(slot.get())) {
         turns(entry, values, held, value)
-            .ifPresent(
-                turns ->
-                    moves.addFinished(
-                        from -> moves.start(from).press(turns.key(), turns.times()),
-                        entry.confirm()));
+            .ifPresent(turns ->
+                moves.addFinished(
+                    from -> moves.start(from).press(turns.key(), turns.times()), entry.confirm()));
       }
     } else if (moves.task.matters(slot.get()) && moves.reaches(entry.confirm())) {
       unknown(entry, slot.get(), values, held);
@@ -68,8 +64,7 @@ final class ScrollMoves {
   /** A key pressed a number of times. */
   record Turns(String key, int times) {}
 
-  private Optional<Turns> turns(
-      Entry.Scroll entry, List<Value> values, Value held, Value value) {
+  private Optional<Turns> turns(Entry.Scroll entry, List<Value> values, Value held, Value value) {
     int to = values.indexOf(value);
     if (to < 0 || value.equals(held)) {
       return Optional.empty();
@@ -142,8 +137,7 @@ final class ScrollMoves {
         origins.computeIfAbsent(turns.get().key(), key -> new ArrayList<>()).add(value);
         longest.merge(turns.get().key(), turns.get().times(), Math::max);
         reached =
-            Optional.of(
-                moves.start(assumed).press(turns.get().key(), turns.get().times()).state());
+            Optional.of(moves.start(assumed).press(turns.get().key(), turns.get().times()).state());
       }
     }
     if (leaves.isEmpty() || reached.isEmpty()) {
@@ -170,8 +164,7 @@ final class ScrollMoves {
       int times = longest.getOrDefault(origin.getKey(), 0);
       most = Math.max(most, times);
       ways.add(
-          new Instruction.Way(
-              new Act.Press(origin.getKey(), 1, 0, ""), origin.getValue(), times));
+          new Instruction.Way(new Act.Press(origin.getKey(), 1, 0, ""), origin.getValue(), times));
     }
     Run confirm = moves.start(reached).press(entry.confirm());
     State after = joined.get().after();

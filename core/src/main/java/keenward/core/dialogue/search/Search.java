@@ -76,7 +76,10 @@ final class Search {
       @Nullable Edge by,
       @Nullable Fork fork) {}
 
-  /** Whether the search ended because it had looked at too much, rather than because there is no way. */
+  /**
+   * Whether the search ended because it had looked at too much, rather than because there is no
+   * way.
+   */
   boolean gaveUp() {
     return gaveUp;
   }
@@ -90,11 +93,10 @@ final class Search {
   Optional<Path> from(List<State> starts) {
     Map<Standing, Long> best = new HashMap<>();
     PriorityQueue<Node> queue =
-        new PriorityQueue<>(
-            (one, two) ->
-                one.bound() != two.bound()
-                    ? Long.compare(one.bound(), two.bound())
-                    : Long.compare(two.reached(), one.reached()));
+        new PriorityQueue<>((one, two) ->
+            one.bound() != two.bound()
+                ? Long.compare(one.bound(), two.bound())
+                : Long.compare(two.reached(), one.reached()));
     for (State start : starts) {
       push(queue, best, new Node(start, 0, estimate.applyAsLong(start), null, null, null));
     }
@@ -175,10 +177,8 @@ final class Search {
       Predicate<State> reached =
           state ->
               goal.test(state)
-                  && (meeting.isEmpty()
-                      || task.interpreter.join(meeting.get(), state).isPresent());
-      Search search =
-          new Search(task, scope, estimate, reached, most / 4, progress, depth + 1);
+                  && (meeting.isEmpty() || task.interpreter.join(meeting.get(), state).isPresent());
+      Search search = new Search(task, scope, estimate, reached, most / 4, progress, depth + 1);
       Optional<Path> path = search.from(prong.state());
       if (path.isEmpty()) {
         return Optional.empty();

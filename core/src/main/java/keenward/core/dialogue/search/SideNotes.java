@@ -46,11 +46,9 @@ final class SideNotes {
     Slot slot = stored.slot();
     if (!task.planned(slot) && !stored.before().certainly(stored.after())) {
       passing.putIfAbsent(
-          slot.index(),
-          new PassingChange(slot, task.found.get(slot), end.get(slot), own));
+          slot.index(), new PassingChange(slot, task.found.get(slot), end.get(slot), own));
     }
-    boolean unknown =
-        !task.found.get(slot).known() && !deed.from().working().get(slot).known();
+    boolean unknown = !task.found.get(slot).known() && !deed.from().working().get(slot).known();
     if (unknown && (stored.sideEffect() || !task.shows(deed.from(), slot))) {
       boolean shown = seen(deed, slot);
       if (!shown) {
@@ -59,9 +57,12 @@ final class SideNotes {
     }
   }
 
-  /** Scrolling and switching end on a display that shows the new value; the old one was seen before. */
+  /**
+   * Scrolling and switching end on a display that shows the new value; the old one was seen before.
+   */
   private static boolean seen(Item.Do deed, Slot slot) {
-    return deed.from().typing().touched() && !deed.stored().isEmpty()
+    return deed.from().typing().touched()
+        && !deed.stored().isEmpty()
         && deed.stored().get(0).slot().index() == slot.index();
   }
 

@@ -27,6 +27,7 @@ final class Task {
   final MemoryLayout layout;
   final KeypadKind keypad;
   final Memory found;
+
   /** What shall be there in the end; unknown where that does not matter. */
   final Memory wanted;
 
@@ -127,7 +128,9 @@ final class Task {
     return !MemoryCondition.mayHold(slot.field().onlyWhen(), layout, wanted, slot.record());
   }
 
-  /** Notes why a slot could not be stored somewhere, in case there turns out to be no other place. */
+  /**
+   * Notes why a slot could not be stored somewhere, in case there turns out to be no other place.
+   */
   void notice(Slot slot, Reason reason) {
     noticed.putIfAbsent(slot.index(), reason);
   }

@@ -38,8 +38,7 @@ final class TextMoves {
       return;
     }
     if (moves.reaches(entry.confirm())) {
-      moves.addTypingOver(
-          slot, value, from -> typing.get().from(from).press(entry.confirm()));
+      moves.addTypingOver(slot, value, from -> typing.get().from(from).press(entry.confirm()));
     }
     moves.addLeaving(typing.get());
   }
@@ -77,8 +76,7 @@ final class TextMoves {
   }
 
   private String heldText(Entry.Lettered entry, Slot slot) {
-    return entry.fromCurrent()
-            && moves.state.working().get(slot) instanceof Value.Text text
+    return entry.fromCurrent() && moves.state.working().get(slot) instanceof Value.Text text
         ? text.text()
         : "";
   }
@@ -97,8 +95,7 @@ final class TextMoves {
   private Optional<Completion.Deed> deed(
       Entry.Lettered entry, String text, int kept, int erasing, boolean clearing) {
     boolean erases = erasing > 0 && !clearing;
-    if ((clearing && !moves.reaches(entry.clear()))
-        || (erases && !moves.reaches(entry.erase()))) {
+    if ((clearing && !moves.reaches(entry.clear())) || (erases && !moves.reaches(entry.erase()))) {
       return Optional.empty();
     }
     Predicate<String> free =
@@ -113,19 +110,18 @@ final class TextMoves {
     if (letters.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(
-        from -> {
-          Run run = moves.start(from);
-          if (clearing) {
-            run.press(entry.clear());
-          } else {
-            run.press(entry.erase(), erasing);
-          }
-          for (Typist.Tapped tapped : letters.get()) {
-            tap(run, entry, tapped);
-          }
-          return run;
-        });
+    return Optional.of(from -> {
+      Run run = moves.start(from);
+      if (clearing) {
+        run.press(entry.clear());
+      } else {
+        run.press(entry.erase(), erasing);
+      }
+      for (Typist.Tapped tapped : letters.get()) {
+        tap(run, entry, tapped);
+      }
+      return run;
+    });
   }
 
   private void tap(Run run, Entry.Lettered entry, Typist.Tapped tapped) {

@@ -8,11 +8,12 @@ import keenward.core.dialogue.machine.State;
 
 /**
  * A lower bound on what it still costs to make a scope's slots right, and to leave where that is
- * asked for. Each wrong slot has a last store that makes it right. Between two such stores, one after
- * the other, lie at least the way over the screens from where the first leaves one to where the
- * second is entered, and the keys that enter it. The cheapest tour of the slots by these distances is
- * found once for every subset (Bellman, Held and Karp) where they are few; where they are many, each
- * slot counts its cheapest predecessor. Slots that may become right as a side effect count nothing.
+ * asked for. Each wrong slot has a last store that makes it right. Between two such stores, one
+ * after the other, lie at least the way over the screens from where the first leaves one to where
+ * the second is entered, and the keys that enter it. The cheapest tour of the slots by these
+ * distances is found once for every subset (Bellman, Held and Karp) where they are few; where they
+ * are many, each slot counts its cheapest predecessor. Slots that may become right as a side effect
+ * count nothing.
  */
 final class Tour {
   private static final int MOST_FOR_TOURS = 13;
@@ -81,9 +82,7 @@ final class Tour {
   private long between(Slot from, Slot to, State start) {
     String record = to.field().record();
     boolean other =
-        !record.isEmpty()
-            && record.equals(from.field().record())
-            && from.record() != to.record();
+        !record.isEmpty() && record.equals(from.field().record()) && from.record() != to.record();
     int[] screens = estimate.screens(to);
     long[] entering = estimate.entering(to, start.working().get(to));
     long least = Cost.NEVER;
@@ -113,8 +112,7 @@ final class Tour {
         long least = Cost.NEVER;
         for (int to = 0; to < size; to++) {
           if ((set >> to & 1) != 0) {
-            least =
-                Math.min(least, Cost.sum(between[from][to], best[set & ~(1 << to)][to]));
+            least = Math.min(least, Cost.sum(between[from][to], best[set & ~(1 << to)][to]));
           }
         }
         best[set][from] = least;
@@ -186,8 +184,7 @@ final class Tour {
   /** At least this much until a slot is entered right from here. */
   long first(State state, int here, Slot slot) {
     String record = slot.field().record();
-    boolean other =
-        !record.isEmpty() && task.interpreter.record(state, record) != slot.record();
+    boolean other = !record.isEmpty() && task.interpreter.record(state, record) != slot.record();
     Value held = state.working().get(slot);
     int[] screens = estimate.screens(slot);
     long[] entering = estimate.entering(slot, held);
@@ -202,7 +199,9 @@ final class Tour {
     return least;
   }
 
-  /** At least this much for all slots, entered from the store of a slot of another record or none. */
+  /**
+   * At least this much for all slots, entered from the store of a slot of another record or none.
+   */
   long enteredFrom(Tour all) {
     if (slots.isEmpty()) {
       return 0;

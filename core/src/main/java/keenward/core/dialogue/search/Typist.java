@@ -37,8 +37,7 @@ final class Typist {
         keys.add(direct.get());
         continue;
       }
-      Optional<List<String>> shifted =
-          hexadecimal ? shifted(character, free) : Optional.empty();
+      Optional<List<String>> shifted = hexadecimal ? shifted(character, free) : Optional.empty();
       if (shifted.isEmpty()) {
         return Optional.empty();
       }
@@ -89,9 +88,9 @@ final class Typist {
   record Tapped(String key, int taps) {}
 
   /**
-   * The fewest taps that give {@code text}, where going on with the key of the letter before costs one
-   * act more; empty where a letter is on no key. The letter being tapped on {@code pending}, if any,
-   * counts as the letter before.
+   * The fewest taps that give {@code text}, where going on with the key of the letter before costs
+   * one act more; empty where a letter is on no key. The letter being tapped on {@code pending}, if
+   * any, counts as the letter before.
    */
   Optional<List<Tapped>> letters(String text, String pending, Predicate<String> free) {
     List<List<Tapped>> choices = new ArrayList<>();
@@ -109,13 +108,12 @@ final class Typist {
     List<Tapped> choices = new ArrayList<>();
     meanings
         .letters()
-        .forEach(
-            (key, letters) -> {
-              int place = letters.indexOf(letter);
-              if (place >= 0 && usable(key, free)) {
-                choices.add(new Tapped(key, place + 1));
-              }
-            });
+        .forEach((key, letters) -> {
+          int place = letters.indexOf(letter);
+          if (place >= 0 && usable(key, free)) {
+            choices.add(new Tapped(key, place + 1));
+          }
+        });
     return choices;
   }
 

@@ -32,7 +32,9 @@ final class Ways {
         .from(state);
   }
 
-  /** The shortest way from a state to the same screen, record, location and memory as in another. */
+  /**
+   * The shortest way from a state to the same screen, record, location and memory as in another.
+   */
   Optional<Path> back(State from, State to) {
     int target = graph.index(to.screen());
     return new Search(
@@ -70,10 +72,8 @@ final class Ways {
   /** Lets the search go to the records that are current at the place, without changing them. */
   private List<Scope.Unit> recordsOf(State to) {
     return task.description.records().stream()
-        .map(
-            kind ->
-                new Scope.Unit(
-                    kind.name(), task.interpreter.record(to, kind.name()), List.of()))
+        .map(kind ->
+            new Scope.Unit(kind.name(), task.interpreter.record(to, kind.name()), List.of()))
         .toList();
   }
 }

@@ -20,29 +20,27 @@ final class WordMoves {
   void find(Entry.WordByNumber entry) {
     passOver(entry.confirm());
     slot(entry.field())
-        .ifPresent(
-            slot -> {
-              for (Value value : moves.useful(slot)) {
-                if (value instanceof Value.Words words
-                    && slot.field().type() instanceof FieldType.WordSequence list) {
-                  enter(slot, value, numbers(entry, list, words.words()), entry.confirm());
-                }
-              }
-            });
+        .ifPresent(slot -> {
+          for (Value value : moves.useful(slot)) {
+            if (value instanceof Value.Words words
+                && slot.field().type() instanceof FieldType.WordSequence list) {
+              enter(slot, value, numbers(entry, list, words.words()), entry.confirm());
+            }
+          }
+        });
   }
 
   void find(Entry.WordByScroll entry) {
     passOver(entry.confirm());
     slot(entry.field())
-        .ifPresent(
-            slot -> {
-              for (Value value : moves.useful(slot)) {
-                if (value instanceof Value.Words words
-                    && slot.field().type() instanceof FieldType.WordSequence list) {
-                  enter(slot, value, scrolls(entry, list, words.words()), entry.confirm());
-                }
-              }
-            });
+        .ifPresent(slot -> {
+          for (Value value : moves.useful(slot)) {
+            if (value instanceof Value.Words words
+                && slot.field().type() instanceof FieldType.WordSequence list) {
+              enter(slot, value, scrolls(entry, list, words.words()), entry.confirm());
+            }
+          }
+        });
   }
 
   private void passOver(String confirm) {
@@ -61,8 +59,7 @@ final class WordMoves {
       return;
     }
     if (moves.reaches(confirm)) {
-      moves.addTypingOver(
-          slot, value, from -> moves.start(from).press(keys.get()).press(confirm));
+      moves.addTypingOver(slot, value, from -> moves.start(from).press(keys.get()).press(confirm));
     }
     moves.addLeaving(from -> moves.start(from).press(keys.get()));
   }

@@ -20,8 +20,9 @@ import keenward.core.quantities.Quantity;
 import keenward.core.quantities.Span;
 
 /**
- * The values that a plan wants in a panel whose dialogue nobody has described. It names no key and no prompt, and nothing
- * of it is proved: the panel's own manual leads the way, and the walk test decides.
+ * The values that a plan wants in a panel whose dialogue nobody has described. It names no key and
+ * no prompt, and nothing of it is proved: the panel's own manual leads the way, and the walk test
+ * decides.
  *
  * @param parts the parts, in the order in which a technician usually enters them
  */
@@ -69,18 +70,17 @@ public record EntrySheet(List<Part> parts) {
     }
     plan.monitoring()
         .find()
-        .ifPresent(
-            monitoring -> {
-              List<Value> values = new ArrayList<>();
-              add(values, "Account", monitoring.account());
-              add(values, "Event codes", monitoring.format().map(Worded::word));
-              addWords(values, "Paths", monitoring.paths());
-              add(values, "Test signal every", monitoring.testInterval().map(Span::written));
-              add(values, "Report openings and closings", yesNo(monitoring.openingsAndClosings()));
-              if (!values.isEmpty()) {
-                parts.add(new Part("Monitoring centre", values));
-              }
-            });
+        .ifPresent(monitoring -> {
+          List<Value> values = new ArrayList<>();
+          add(values, "Account", monitoring.account());
+          add(values, "Event codes", monitoring.format().map(Worded::word));
+          addWords(values, "Paths", monitoring.paths());
+          add(values, "Test signal every", monitoring.testInterval().map(Span::written));
+          add(values, "Report openings and closings", yesNo(monitoring.openingsAndClosings()));
+          if (!values.isEmpty()) {
+            parts.add(new Part("Monitoring centre", values));
+          }
+        });
     return new EntrySheet(parts);
   }
 
@@ -177,8 +177,7 @@ public record EntrySheet(List<Part> parts) {
   }
 
   private static void add(List<Value> values, String what, Fact<String> fact) {
-    Optional<String> value =
-        fact instanceof Fact.Unknown ? Optional.of(UNKNOWN) : fact.find();
+    Optional<String> value = fact instanceof Fact.Unknown ? Optional.of(UNKNOWN) : fact.find();
     value.ifPresent(text -> values.add(new Value(what, text, "")));
   }
 

@@ -11,8 +11,9 @@ import keenward.core.plan.SitePlan;
 import keenward.core.rehearsal.PartitionModel;
 
 /**
- * The partitions of a plan by index, and beside them an area for every set of partitions that shares zones without a common
- * area: such zones are live once all of the set are armed, as a common area is.
+ * The partitions of a plan by index, and beside them an area for every set of partitions that
+ * shares zones without a common area: such zones are live once all of the set are armed, as a
+ * common area is.
  */
 final class Areas {
 
@@ -49,7 +50,10 @@ final class Areas {
     return sharers.getOrDefault(partition, Set.of());
   }
 
-  /** The partitions that share a common area, or a partition itself; a common area of common areas is their partitions'. */
+  /**
+   * The partitions that share a common area, or a partition itself; a common area of common areas
+   * is their partitions'.
+   */
   private Set<Integer> owners(
       SitePlan plan, Partition partition, Set<Integer> found, Set<String> seen) {
     if (seen.add(partition.name())) {

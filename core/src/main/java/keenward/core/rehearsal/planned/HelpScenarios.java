@@ -6,7 +6,10 @@ import keenward.core.plan.ZoneResponse;
 import keenward.core.rehearsal.SystemModel;
 import keenward.core.rehearsal.UserModel;
 
-/** Calls for help, fire, gas and plant. On site such tests need the monitoring centre's agreement; here they don't. */
+/**
+ * Calls for help, fire, gas and plant. On site such tests need the monitoring centre's agreement;
+ * here they don't.
+ */
 final class HelpScenarios {
 
   private static final int MORNING = 10 * 3600;
@@ -23,7 +26,10 @@ final class HelpScenarios {
 
   List<StandardScenario> scenarios() {
     for (int zone : scene.zones(ZoneResponse.HOLD_UP)) {
-      press(zone, "pressed under threat", "who notices: the centre, and nobody on site if it is silent");
+      press(
+          zone,
+          "pressed under threat",
+          "who notices: the centre, and nobody on site if it is silent");
     }
     for (int zone : scene.zones(ZoneResponse.MEDICAL)) {
       press(zone, "pressed for help", "its own tone and its own signal");
@@ -62,8 +68,7 @@ final class HelpScenarios {
     scene
         .order(model.zones().get(zone).partition())
         .ifPresent(
-            order ->
-                script.line("reset by " + script.user(order.user()) + script.at(order)));
+            order -> script.line("reset by " + script.user(order.user()) + script.at(order)));
     add(
         zone,
         "fire by night",

@@ -143,14 +143,13 @@ final class HonestScenarios {
     ScriptText script = scene.script().at(Scene.CLOSE_UP - 60);
     scene
         .order(model.zones().get(zone).partition())
-        .ifPresent(
-            order ->
-                script.line(
-                    "bypass "
-                        + script.zone(zone)
-                        + " by "
-                        + script.user(order.user())
-                        + script.at(order)));
+        .ifPresent(order ->
+            script.line(
+                "bypass "
+                    + script.zone(zone)
+                    + " by "
+                    + script.user(order.user())
+                    + script.at(order)));
     scene.closeUp(script);
     script.line("open " + script.zone(zone) + " for 5 s");
     script.later(600);
@@ -169,7 +168,8 @@ final class HonestScenarios {
     scene.closeUp(script);
     scene.disarm(script, first);
     boolean seen = false;
-    for (int zone : scene.zones(ZoneResponse.FOLLOWER, ZoneResponse.INSTANT, ZoneResponse.PERIMETER)) {
+    for (int zone :
+        scene.zones(ZoneResponse.FOLLOWER, ZoneResponse.INSTANT, ZoneResponse.PERIMETER)) {
       if (model.zones().get(zone).partition() == common) {
         script.later(5).line("violate " + script.zone(zone) + " for 2 s");
         seen = true;

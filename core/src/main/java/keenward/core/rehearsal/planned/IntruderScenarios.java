@@ -50,10 +50,7 @@ final class IntruderScenarios {
       script.later(SECONDS_BETWEEN_ROOMS);
       script.line("violate " + script.zone(inside) + " for 2 s");
     }
-    add(
-        zone.name() + ": a burglar comes in",
-        "when it is first seen, heard and reported",
-        script);
+    add(zone.name() + ": a burglar comes in", "when it is first seen, heard and reported", script);
   }
 
   /** Through a wall, a roof or a window that nothing watches. */
@@ -102,7 +99,10 @@ final class IntruderScenarios {
     script.line("violate " + script.zone(first) + " for 2 s").later(5);
     script.line("violate " + script.zone(second) + " for 2 s");
     add(
-        model.zones().get(first).name() + " and " + model.zones().get(second).name() + ": one, then both",
+        model.zones().get(first).name()
+            + " and "
+            + model.zones().get(second).name()
+            + ": one, then both",
         "of a cross-zone group two have to see something within the window",
         script);
   }

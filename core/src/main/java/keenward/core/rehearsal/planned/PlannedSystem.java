@@ -6,8 +6,8 @@ import keenward.core.rehearsal.SystemModel;
 /**
  * The system that a plan describes.
  *
- * @param model the system; partitions, zones, users and keypads stand in the order of the plan, areas that only zones share
- *     after the partitions
+ * @param model the system; partitions, zones, users and keypads stand in the order of the plan,
+ *     areas that only zones share after the partitions
  * @param assumptions what the plan leaves open and what was taken
  */
 public record PlannedSystem(SystemModel model, List<Assumption> assumptions) {

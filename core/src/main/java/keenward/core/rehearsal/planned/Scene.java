@@ -13,7 +13,10 @@ import keenward.core.rehearsal.TimingSetting;
 import keenward.core.rehearsal.UserModel;
 import keenward.core.rehearsal.ZoneModel;
 
-/** What scenarios about one system share: who gives orders where, closing up in the evening, and the small hours. */
+/**
+ * What scenarios about one system share: who gives orders where, closing up in the evening, and the
+ * small hours.
+ */
 final class Scene {
 
   static final int CLOSE_UP = 22 * 3600;
@@ -45,7 +48,10 @@ final class Scene {
     return CLOSE_UP + Math.max(HOUR, settled);
   }
 
-  /** Somebody who may arm and disarm a partition, and where; for a common area that of a partition that shares it. */
+  /**
+   * Somebody who may arm and disarm a partition, and where; for a common area that of a partition
+   * that shares it.
+   */
   Optional<ScriptText.Order> order(int partition) {
     PartitionModel area = model.partitions().get(partition);
     int wanted = area.commonTo().isEmpty() ? partition : area.commonTo().getFirst();
@@ -119,35 +125,32 @@ final class Scene {
 
   void arm(ScriptText script, String mode, int partition) {
     order(partition)
-        .ifPresent(
-            order ->
-                script.line(
-                    "arm "
-                        + mode
-                        + " "
-                        + script.partition(partition)
-                        + " by "
-                        + script.user(order.user())
-                        + script.at(order)));
+        .ifPresent(order ->
+            script.line(
+                "arm "
+                    + mode
+                    + " "
+                    + script.partition(partition)
+                    + " by "
+                    + script.user(order.user())
+                    + script.at(order)));
   }
 
   void disarm(ScriptText script, int partition) {
     order(partition)
-        .ifPresent(
-            order ->
-                script.line(
-                    "disarm "
-                        + script.partition(partition)
-                        + " by "
-                        + script.user(order.user())
-                        + script.at(order)));
+        .ifPresent(order ->
+            script.line(
+                "disarm "
+                    + script.partition(partition)
+                    + " by "
+                    + script.user(order.user())
+                    + script.at(order)));
   }
 
   /** A code at the keypad of the zone's partition. */
   void code(ScriptText script, int zone) {
     order(model.zones().get(zone).partition())
-        .ifPresent(
-            order -> script.line("code " + script.user(order.user()) + script.at(order)));
+        .ifPresent(order -> script.line("code " + script.user(order.user()) + script.at(order)));
   }
 
   /** Everything is armed away and everybody leaves by their door; afterwards it is night. */

@@ -29,7 +29,10 @@ final class ScriptText {
     keypads = spoken("", model.keypads(), each -> each.name(), each -> 0);
   }
 
-  /** A name that a script can say without doubt: in quotes, by number where that is not enough, or not at all. */
+  /**
+   * A name that a script can say without doubt: in quotes, by number where that is not enough, or
+   * not at all.
+   */
   private static <T> List<String> spoken(
       String kind, List<T> all, Function<T, String> name, Function<T, Integer> number) {
     List<String> spoken = new ArrayList<>();

@@ -13,14 +13,13 @@ public final class StandardScenarios {
   private StandardScenarios() {}
 
   /**
-   * The scenarios that a plan suggests, always in the same order: usual days first, then what honest people do wrong, what
-   * intruders do, calls for help, and the system itself.
+   * The scenarios that a plan suggests, always in the same order: usual days first, then what
+   * honest people do wrong, what intruders do, calls for help, and the system itself.
    *
    * @param system the system of the plan
    * @param building the building of the plan
    */
-  public static List<StandardScenario> of(
-      SitePlan plan, PlannedSystem system, Building building) {
+  public static List<StandardScenario> of(SitePlan plan, PlannedSystem system, Building building) {
     Scene scene = new Scene(system.model());
     List<StandardScenario> all = new ArrayList<>();
     all.addAll(new UsualDay(plan, system.model(), new Walk(plan, building)).scenarios());

@@ -16,8 +16,8 @@ import keenward.core.rehearsal.CrossGroup;
 import keenward.core.rehearsal.Option;
 import keenward.core.rehearsal.RehearsalOptions;
 import keenward.core.rehearsal.SystemModel;
-import keenward.core.rehearsal.Timings;
 import keenward.core.rehearsal.TimingSetting;
+import keenward.core.rehearsal.Timings;
 import keenward.core.rehearsal.ZoneModel;
 
 /** Makes the system to rehearse from a plan. */
@@ -73,22 +73,16 @@ public final class SystemModels {
   private Timings timings() {
     Timings timings = Timings.standard();
     timings = timings.with(TimingSetting.EXIT_TIME, tenths(Setting.EXIT_TIME));
-    timings =
-        timings.with(
-            TimingSetting.SOUNDER_TIME, atLeastATenth(Setting.SOUNDER_TIME));
+    timings = timings.with(TimingSetting.SOUNDER_TIME, atLeastATenth(Setting.SOUNDER_TIME));
     timings = timings.with(TimingSetting.ABORT_WINDOW, tenths(Setting.ABORT_WINDOW));
     timings = timings.with(TimingSetting.CANCEL_WINDOW, tenths(Setting.CANCEL_WINDOW));
     timings =
-        timings.with(
-            TimingSetting.RECENT_CLOSING_WINDOW, tenths(Setting.RECENT_CLOSING_WINDOW));
+        timings.with(TimingSetting.RECENT_CLOSING_WINDOW, tenths(Setting.RECENT_CLOSING_WINDOW));
+    timings = timings.with(TimingSetting.MAINS_REPORT_DELAY, tenths(Setting.MAINS_FAILURE_REPORT));
     timings =
-        timings.with(TimingSetting.MAINS_REPORT_DELAY, tenths(Setting.MAINS_FAILURE_REPORT));
-    timings =
-        timings.with(
-            TimingSetting.RADIO_SUPERVISION, atLeastATenth(Setting.RADIO_SUPERVISION));
+        timings.with(TimingSetting.RADIO_SUPERVISION, atLeastATenth(Setting.RADIO_SUPERVISION));
     timings = timings.with(TimingSetting.WRONG_CODE_LIMIT, count(Setting.LOCK_OUT_AFTER));
-    return timings.with(
-        TimingSetting.KEYPAD_LOCK_OUT, atLeastATenth(Setting.LOCK_OUT_PERIOD));
+    return timings.with(TimingSetting.KEYPAD_LOCK_OUT, atLeastATenth(Setting.LOCK_OUT_PERIOD));
   }
 
   private RehearsalOptions options() {
@@ -113,7 +107,8 @@ public final class SystemModels {
     }
     assumptions.add(
         new Assumption(
-            settings.get(setting).path(), setting.word() + " of 0 is rehearsed as a tenth of a second"));
+            settings.get(setting).path(),
+            setting.word() + " of 0 is rehearsed as a tenth of a second"));
     return 1;
   }
 

@@ -16,7 +16,10 @@ import keenward.core.quantities.Span;
 import keenward.core.rehearsal.KeypadModel;
 import keenward.core.rehearsal.SystemModel;
 
-/** The habits of a plan, one after the other, from the first arming of a day to the same hour of the next. */
+/**
+ * The habits of a plan, one after the other, from the first arming of a day to the same hour of the
+ * next.
+ */
 final class UsualDay {
 
   private static final int MINUTE = 60;
@@ -112,7 +115,12 @@ final class UsualDay {
             : Optional.empty();
     ScriptText.Order order = new ScriptText.Order(visit.user(), keypad(keypad));
     int atKeypad =
-        habit.keypadTime().find().map(Span::seconds).map(UsualDay::whole).orElse(USUAL_KEYPAD_SECONDS);
+        habit
+            .keypadTime()
+            .find()
+            .map(Span::seconds)
+            .map(UsualDay::whole)
+            .orElse(USUAL_KEYPAD_SECONDS);
     String orders = " by " + script.user(order.user()) + script.at(order);
     if (habit.action() == HabitAction.DISARM) {
       door.ifPresent(name -> walk.comeIn(script, name, route));

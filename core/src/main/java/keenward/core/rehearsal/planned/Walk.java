@@ -16,7 +16,10 @@ import keenward.core.plan.SitePlan;
 import keenward.core.plan.Zone;
 import keenward.core.plan.ZoneDevice;
 
-/** What the detectors see of somebody who walks between a door and a keypad, by the rooms on the way. */
+/**
+ * What the detectors see of somebody who walks between a door and a keypad, by the rooms on the
+ * way.
+ */
 final class Walk {
 
   /** A slow room a hop, until the drawing's own walking times are used. */

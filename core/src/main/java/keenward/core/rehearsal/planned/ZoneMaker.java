@@ -37,11 +37,7 @@ final class ZoneMaker {
   }
 
   ZoneMaker(
-      SitePlan plan,
-      Settings settings,
-      Areas areas,
-      Tenths tenths,
-      List<Assumption> assumptions) {
+      SitePlan plan, Settings settings, Areas areas, Tenths tenths, List<Assumption> assumptions) {
     this.plan = plan;
     this.settings = settings;
     this.areas = areas;
@@ -91,29 +87,27 @@ final class ZoneMaker {
     Settings.Resolved known =
         settings
             .findEntryDelay(number)
-            .orElseGet(
-                () -> {
-                  Settings.Resolved first = settings.get(Setting.ENTRY_DELAY);
-                  assumptions.add(
-                      new Assumption(
-                          zone.path().then("entry delay"),
-                          "there is no entry delay "
-                              + number
-                              + "; "
-                              + first.words()
-                              + " of entry delay "
-                              + first.index()
-                              + " is taken"));
-                  return first;
-                });
+            .orElseGet(() -> {
+              Settings.Resolved first = settings.get(Setting.ENTRY_DELAY);
+              assumptions.add(
+                  new Assumption(
+                      zone.path().then("entry delay"),
+                      "there is no entry delay "
+                          + number
+                          + "; "
+                          + first.words()
+                          + " of entry delay "
+                          + first.index()
+                          + " is taken"));
+              return first;
+            });
     return tenths.of(known.value(), known.path());
   }
 
   private Set<ZoneTrait> traits(Zone zone) {
     Set<ZoneTrait> traits = EnumSet.noneOf(ZoneTrait.class);
     ZoneResponse response = zone.response();
-    boolean burglary =
-        !response.isAlwaysLive() && response != ZoneResponse.KEY_SWITCH;
+    boolean burglary = !response.isAlwaysLive() && response != ZoneResponse.KEY_SWITCH;
     boolean mayWait = burglary || response == ZoneResponse.TWENTY_FOUR_HOUR;
     add(traits, ZoneTrait.ABORTABLE, mayWait);
     add(traits, ZoneTrait.BYPASSABLE, zone.mayBypass().orElse(burglary));

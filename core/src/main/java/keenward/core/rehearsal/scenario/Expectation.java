@@ -4,7 +4,10 @@ import java.util.Optional;
 import keenward.core.plan.ArmingMode;
 import keenward.core.rehearsal.Tone;
 
-/** Something that a script expects of the system. Times are in tenths of a second since the start of the script. */
+/**
+ * Something that a script expects of the system. Times are in tenths of a second since the start of
+ * the script.
+ */
 public sealed interface Expectation {
 
   /** Line of the script. */

@@ -31,7 +31,8 @@ public record Highlights(
   public static Highlights of(Timeline timeline) {
     return new Highlights(
         first(timeline, Highlights::isAlarm),
-        first(timeline, output -> output instanceof Output.Sounder(Tone tone) && tone != Tone.SILENT),
+        first(
+            timeline, output -> output instanceof Output.Sounder(Tone tone) && tone != Tone.SILENT),
         first(timeline, Highlights::isAlarmSignal),
         first(timeline, Highlights::isCalledOff),
         first(timeline, output -> output instanceof Output.Refused));
@@ -79,8 +80,7 @@ public record Highlights(
   }
 
   private static void add(StringBuilder text, String what, Optional<Row> row) {
-    row.ifPresent(
-        each ->
-            text.append(text.isEmpty() ? "" : ", ").append(what).append(' ').append(each.clock()));
+    row.ifPresent(each ->
+        text.append(text.isEmpty() ? "" : ", ").append(what).append(' ').append(each.clock()));
   }
 }

@@ -42,11 +42,7 @@ final class Names {
 
   /** By name, or where the trade numbers by the kind's word and the number: {@code zone 3}. */
   private static <T> int find(
-      Line line,
-      String kind,
-      List<T> all,
-      Function<T, String> name,
-      Function<T, Integer> number) {
+      Line line, String kind, List<T> all, Function<T, String> name, Function<T, Integer> number) {
     boolean numbered = line.take(kind);
     Token token = line.takeAny("the name of a " + kind);
     if (numbered && !token.quoted() && isNumber(token.text())) {

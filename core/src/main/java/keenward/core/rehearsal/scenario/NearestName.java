@@ -11,7 +11,10 @@ final class NearestName {
 
   private NearestName() {}
 
-  /** The nearest of some names, if one is near enough: at most a third of its letters differ, and one more. */
+  /**
+   * The nearest of some names, if one is near enough: at most a third of its letters differ, and
+   * one more.
+   */
   static Optional<String> find(String wanted, Collection<String> names) {
     @Nullable String best = null;
     int bestDistance = Integer.MAX_VALUE;
@@ -40,8 +43,7 @@ final class NearestName {
       for (int column = 1; column < here.length; column++) {
         int changed = from.charAt(row - 1) == to.charAt(column - 1) ? 0 : 1;
         here[column] =
-            Math.min(
-                Math.min(here[column - 1], above[column]) + 1, above[column - 1] + changed);
+            Math.min(Math.min(here[column - 1], above[column]) + 1, above[column - 1] + changed);
       }
       above = here;
     }

@@ -14,7 +14,10 @@ import keenward.core.rehearsal.SystemModel;
 /** Plays a script through a system. */
 public final class Rehearsal {
 
-  /** How long a script runs on after the last moment that it speaks of, so that what it set going is seen. */
+  /**
+   * How long a script runs on after the last moment that it speaks of, so that what it set going is
+   * seen.
+   */
   public static final int RUN_ON_TENTHS = 10 * TimeText.MINUTE;
 
   private final Engine engine;

@@ -4,7 +4,8 @@ import java.util.List;
 import keenward.core.rehearsal.Input;
 
 /**
- * What happens to a system, and what is expected of it. Times are in tenths of a second since the start of the script.
+ * What happens to a system, and what is expected of it. Times are in tenths of a second since the
+ * start of the script.
  *
  * @param startTenths when the script starts, in tenths of a second since midnight
  * @param events what happens, in order of time, and of the script where times are equal

@@ -11,9 +11,32 @@ final class Statements {
 
   private static final List<String> WORDS =
       List.of(
-          "open", "close", "violate", "restore", "press", "release", "tamper", "mend", "lose",
-          "hear", "cell", "code", "wrong", "arm", "disarm", "bypass", "end", "isolate", "reset",
-          "postpone", "clock", "power", "programming", "restart", "wait", "expect");
+          "open",
+          "close",
+          "violate",
+          "restore",
+          "press",
+          "release",
+          "tamper",
+          "mend",
+          "lose",
+          "hear",
+          "cell",
+          "code",
+          "wrong",
+          "arm",
+          "disarm",
+          "bypass",
+          "end",
+          "isolate",
+          "reset",
+          "postpone",
+          "clock",
+          "power",
+          "programming",
+          "restart",
+          "wait",
+          "expect");
   private static final int BRIEF_PRESS = TimeText.SECOND;
   private static final int MOST_TIMES = 100;
 
@@ -109,8 +132,7 @@ final class Statements {
             ? clock.length(line)
             : Math.max(model.zones().get(zone).holdTenths(), BRIEF_PRESS);
     add(number, new Input.ZoneOpened(zone));
-    events.add(
-        new Script.Event(clock.nowTenths() + tenths, number, new Input.ZoneClosed(zone)));
+    events.add(new Script.Event(clock.nowTenths() + tenths, number, new Input.ZoneClosed(zone)));
   }
 
   private int by(Line line) {

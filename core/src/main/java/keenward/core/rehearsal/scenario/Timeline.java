@@ -14,7 +14,8 @@ public record Timeline(List<Row> rows) {
   }
 
   /**
-   * As text: a line a row with time, kind and what happened, and under it, where wanted, the reason.
+   * As text: a line a row with time, kind and what happened, and under it, where wanted, the
+   * reason.
    *
    * @param withReasons whether to tell the reasons
    */

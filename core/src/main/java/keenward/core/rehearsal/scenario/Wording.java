@@ -46,8 +46,7 @@ public final class Wording {
   }
 
   /** An input may name something outside the system; it is told all the same. */
-  private static <T> String name(
-      Subject kind, List<T> all, int index, Function<T, String> name) {
+  private static <T> String name(Subject kind, List<T> all, int index, Function<T, String> name) {
     return index >= 0 && index < all.size()
         ? name.apply(all.get(index))
         : "an unknown " + folded(kind.name());
@@ -230,8 +229,7 @@ public final class Wording {
         + (name.isEmpty() ? "" : ": " + name);
   }
 
-  private static String qualified(
-      Output.Signal signal, keenward.core.reporting.QualifierUse use) {
+  private static String qualified(Output.Signal signal, keenward.core.reporting.QualifierUse use) {
     return Qualifier.find(signal.qualifier())
         .map(qualifier -> ", " + use.meaning(qualifier))
         .orElse("");

@@ -102,8 +102,7 @@ public final class NothingLiveAtHome implements Rule {
     boolean anyLive =
         plan.zonesOf(partition)
             .anyMatch(
-                zone ->
-                    Kinds.isArmedBurglary(zone.response()) && zone.liveModes().contains(mode));
+                zone -> Kinds.isArmedBurglary(zone.response()) && zone.liveModes().contains(mode));
     if (!anyLive) {
       report.found(
           PlanPath.of("people", person.name(), "habits", habit.name()),

@@ -53,7 +53,8 @@ public final class OccupiedRoomLive implements Rule {
           .limits(
               "Goes by the use of the room, not by who is where. Curtains and beams that guard a window are let"
                   + " pass, and so is a zone that gives a reason.")
-          .remedy("Leave the mode out of the zone's `live in:`, or give it the response instant or follower.")
+          .remedy(
+              "Leave the mode out of the zone's `live in:`, or give it the response instant or follower.")
           .broken(
               """
               keenward: 1
@@ -114,16 +115,14 @@ public final class OccupiedRoomLive implements Rule {
     }
   }
 
-  private static void judge(
-      Zone zone, ZoneDevice device, Map<String, Room> rooms, Report report) {
+  private static void judge(Zone zone, ZoneDevice device, Map<String, Room> rooms, Report report) {
     List<ArmingMode> atHome = new ArrayList<>(zone.liveModes());
     atHome.remove(ArmingMode.AWAY);
     if (atHome.isEmpty()) {
       report.judged();
       return;
     }
-    Optional<RoomUse> use =
-        findRoom(device, rooms).flatMap(room -> room.use().find());
+    Optional<RoomUse> use = findRoom(device, rooms).flatMap(room -> room.use().find());
     if (use.isEmpty()) {
       notAssessed(zone, device, rooms, atHome, report);
       return;
@@ -170,7 +169,9 @@ public final class OccupiedRoomLive implements Rule {
     Optional<Room> room = findRoom(device, rooms);
     if (room.isPresent()) {
       report.notAssessed(
-          PlanPath.of("floors"), subject + "what '" + room.get().name() + "' is used for", "use: hall");
+          PlanPath.of("floors"),
+          subject + "what '" + room.get().name() + "' is used for",
+          "use: hall");
     } else if (device instanceof ZoneDevice.Fitted fitted) {
       report.notAssessed(
           PlanPath.of("devices", fitted.device().name()),
@@ -180,7 +181,11 @@ public final class OccupiedRoomLive implements Rule {
       report.notAssessed(
           zone.path().then("device"),
           subject + "where its detector is",
-          "devices: { " + zone.name() + " detector: { kind: " + device.kind().word() + ", room: Hall } }");
+          "devices: { "
+              + zone.name()
+              + " detector: { kind: "
+              + device.kind().word()
+              + ", room: Hall } }");
     }
   }
 

@@ -26,7 +26,8 @@ public final class PlanExceedsPanel implements Rule {
           .purpose(
               "Compares the plan with what the panel description says that the panel can hold: numbers of zones by"
                   + " their connection, partitions, users, keypads, responses, options, names, times.")
-          .consequence("The job stops at the keypad: the value cannot be entered, or becomes another one.")
+          .consequence(
+              "The job stops at the keypad: the value cannot be entered, or becomes another one.")
           .limits(
               "Judges what the description states; expanders that make a panel larger have to be in it. A fact for"
                   + " which the panel has no setting at all is a warning, since it may do the right thing by itself."
@@ -112,7 +113,13 @@ public final class PlanExceedsPanel implements Rule {
     if (planned > most) {
       report.found(
           PlanPath.of("devices"),
-          "The plan has " + Words.count(planned, "keypad") + ", and '" + panel.panel() + "' connects " + most + ".",
+          "The plan has "
+              + Words.count(planned, "keypad")
+              + ", and '"
+              + panel.panel()
+              + "' connects "
+              + most
+              + ".",
           "Leave some out, or choose a larger panel.",
           Involved.devices(plan.devicesOf(DeviceKind.KEYPAD).map(each -> each.name()).toList()));
     }

@@ -26,7 +26,8 @@ public final class SupplyBeyondPanel implements Rule {
               "Compares rating, charging current and battery of the supply that feeds the panel with what the panel"
                   + " description states.")
           .consequence("The power sums come out well on paper, and the panel gives less.")
-          .limits("Looks at the supply named by `panel: { supply: ... }`; other supplies have their own data sheets.")
+          .limits(
+              "Looks at the supply named by `panel: { supply: ... }`; other supplies have their own data sheets.")
           .remedy("Correct the plan after the panel's data sheet, or plan a supply of its own.")
           .broken(
               """
@@ -63,18 +64,19 @@ public final class SupplyBeyondPanel implements Rule {
   public void check(CheckInput input, Report report) {
     Optional<String> name = input.plan().panel().supply().find();
     Optional<Supply> supply =
-        name.flatMap(
-            each ->
-                input.plan().supplies().stream()
-                    .filter(other -> other.name().equals(each))
-                    .findFirst());
+        name.flatMap(each ->
+            input.plan().supplies().stream()
+                .filter(other -> other.name().equals(each))
+                .findFirst());
     if (supply.isEmpty()) {
       return;
     }
     if (input.panel().isEmpty()) {
       report.notAssessed(
           PlanPath.of("panel", "description"),
-          "whether the panel gives what '" + supply.get().name() + "' is to give, since its description is not at hand",
+          "whether the panel gives what '"
+              + supply.get().name()
+              + "' is to give, since its description is not at hand",
           "panel: { description: ... }");
       return;
     }
@@ -86,7 +88,13 @@ public final class SupplyBeyondPanel implements Rule {
     PlanPath place = PlanPath.of("supplies", supply.name());
     if (supply.rating().isGiven() && capacity.auxiliaryMilliamps().isPresent()) {
       double planned = supply.rating().map(each -> each.milliamps()).orElse(0.0);
-      most("rating", planned, capacity.auxiliaryMilliamps().getAsInt(), place.then("rating"), panel, report);
+      most(
+          "rating",
+          planned,
+          capacity.auxiliaryMilliamps().getAsInt(),
+          place.then("rating"),
+          panel,
+          report);
     }
     if (supply.chargeCurrent().isGiven() && capacity.chargeMilliamps().isPresent()) {
       double planned = supply.chargeCurrent().map(each -> each.milliamps()).orElse(0.0);
@@ -99,14 +107,23 @@ public final class SupplyBeyondPanel implements Rule {
           report);
     }
     Optional<Double> battery =
-        supply.battery().find().flatMap(each -> each.capacity().find()).map(each -> each.ampereHours());
+        supply
+            .battery()
+            .find()
+            .flatMap(each -> each.capacity().find())
+            .map(each -> each.ampereHours());
     if (battery.isPresent() && !capacity.batteryMilliampHours().isEmpty()) {
       battery(battery.get(), capacity.batteryMilliampHours(), place.then("battery"), panel, report);
     }
   }
 
   private static void most(
-      String what, double planned, int most, PlanPath place, PanelDescription panel, Report report) {
+      String what,
+      double planned,
+      int most,
+      PlanPath place,
+      PanelDescription panel,
+      Report report) {
     report.judged();
     if (planned > most) {
       report.found(
@@ -126,7 +143,11 @@ public final class SupplyBeyondPanel implements Rule {
   }
 
   private static void battery(
-      double ampereHours, List<Integer> sizes, PlanPath place, PanelDescription panel, Report report) {
+      double ampereHours,
+      List<Integer> sizes,
+      PlanPath place,
+      PanelDescription panel,
+      Report report) {
     report.judged();
     if (sizes.stream().noneMatch(size -> size == Math.round(ampereHours * 1000))) {
       report.found(

@@ -39,9 +39,19 @@ public final class CataloguePage {
     page.append("| code | fault | family | severity | since |\n| --- | --- | --- | --- | --- |\n");
     for (Rule rule : rules) {
       RuleCard card = rule.card();
-      page.append("| [").append(card.code()).append("](#").append(anchor(card)).append(") | ")
-          .append(words(card.fault())).append(" | ").append(card.family().words()).append(" | ")
-          .append(card.severity().word()).append(" | ").append(card.since()).append(" |\n");
+      page.append("| [")
+          .append(card.code())
+          .append("](#")
+          .append(anchor(card))
+          .append(") | ")
+          .append(words(card.fault()))
+          .append(" | ")
+          .append(card.family().words())
+          .append(" | ")
+          .append(card.severity().word())
+          .append(" | ")
+          .append(card.since())
+          .append(" |\n");
     }
     @Nullable RuleFamily family = null;
     for (Rule rule : rules) {
@@ -56,9 +66,20 @@ public final class CataloguePage {
   }
 
   private static void section(RuleCard card, StringBuilder page) {
-    page.append("\n### ").append(card.code()).append(": ").append(words(card.fault())).append("\n\n")
-        .append("`").append(card.fault()).append("`, ").append(card.severity().word()).append(", ")
-        .append(card.status().word()).append(" since ").append(card.since()).append("\n\n");
+    page.append("\n### ")
+        .append(card.code())
+        .append(": ")
+        .append(words(card.fault()))
+        .append("\n\n")
+        .append("`")
+        .append(card.fault())
+        .append("`, ")
+        .append(card.severity().word())
+        .append(", ")
+        .append(card.status().word())
+        .append(" since ")
+        .append(card.since())
+        .append("\n\n");
     page.append(card.purpose()).append("\n\n");
     paragraph("Consequence", card.consequence(), page);
     paragraph("Limits", card.limits(), page);
@@ -66,13 +87,19 @@ public final class CataloguePage {
     if (!card.parameters().isEmpty()) {
       page.append("| parameter | value | unit |\n| --- | --- | --- |\n");
       for (Parameter parameter : card.parameters()) {
-        page.append("| ").append(parameter.name()).append(" | ").append(parameter.value()).append(" | ")
-            .append(parameter.unit()).append(" |\n");
+        page.append("| ")
+            .append(parameter.name())
+            .append(" | ")
+            .append(parameter.value())
+            .append(" | ")
+            .append(parameter.unit())
+            .append(" |\n");
       }
       page.append('\n');
     }
     page.append(card.sources().size() == 1 ? "Source: " : "Sources: ")
-        .append(String.join("; ", card.sources().stream().map(Source::words).toList())).append(".\n\n");
+        .append(String.join("; ", card.sources().stream().map(Source::words).toList()))
+        .append(".\n\n");
     example("A plan with the fault", card.brokenExample(), page);
     example("Put right", card.mendedExample(), page);
     card.nearMiss().ifPresent(text -> example("Looks like it, and is none", text, page));

@@ -51,7 +51,10 @@ import keenward.core.rules.users.RoleNobodyHas;
 import keenward.core.rules.wireless.RadioDeviceWithoutSerial;
 import keenward.core.rules.wireless.RadioSilenceTooLong;
 
-/** Every rule, in the order of the catalogue. A test compares the list with the classes that there are. */
+/**
+ * Every rule, in the order of the catalogue. A test compares the list with the classes that there
+ * are.
+ */
 public final class RuleRegistry {
 
   private static final List<Rule> RULES =

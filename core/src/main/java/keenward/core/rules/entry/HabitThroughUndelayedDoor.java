@@ -30,8 +30,10 @@ public final class HabitThroughUndelayedDoor implements Rule {
           .purpose(
               "Looks for habits of disarming through a door that no entry-exit zone watches, by its contact or by a"
                   + " detector in the room behind it.")
-          .consequence("They set off the alarm with the door handle, before they can reach a keypad.")
-          .limits("Goes by habits. Somebody who disarms with a fob before they come in is not told apart.")
+          .consequence(
+              "They set off the alarm with the door handle, before they can reach a keypad.")
+          .limits(
+              "Goes by habits. Somebody who disarms with a fob before they come in is not told apart.")
           .remedy("Give the door's zone the response entry-exit, or agree on another door.")
           .broken(
               """
@@ -135,7 +137,9 @@ public final class HabitThroughUndelayedDoor implements Rule {
                       + " watches with response "
                       + watching.getFirst().response().word())
               + ", so that no entry delay starts.",
-          "Give the zone of '" + door.name() + "' the response entry-exit, or agree on another door.",
+          "Give the zone of '"
+              + door.name()
+              + "' the response entry-exit, or agree on another door.",
           Involved.openings(List.of(door.name()))
               .and(Involved.zones(watching.stream().map(Zone::number).toList())));
     }

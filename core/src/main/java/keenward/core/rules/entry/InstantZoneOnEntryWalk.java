@@ -94,7 +94,9 @@ public final class InstantZoneOnEntryWalk implements Rule {
   public void check(CheckInput input, Report report) {
     for (MissingFact fact : input.entryWays().notKnown()) {
       report.notAssessed(
-          fact.place(), "whether a zone alarms at once on the way in: " + fact.why(), fact.lineToAdd());
+          fact.place(),
+          "whether a zone alarms at once on the way in: " + fact.why(),
+          fact.lineToAdd());
     }
     Set<Integer> reported = new LinkedHashSet<>();
     for (EntryWay way : input.entryWays().ways()) {
@@ -108,8 +110,7 @@ public final class InstantZoneOnEntryWalk implements Rule {
 
   private record Blocked(Walk walk, Sightings.Sighting sighting) {}
 
-  private static void judge(
-      CheckInput input, EntryWay way, Set<Integer> reported, Report report) {
+  private static void judge(CheckInput input, EntryWay way, Set<Integer> reported, Report report) {
     List<Blocked> blocked = new ArrayList<>();
     Set<String> tied = Ties.of(input.plan(), way.zone().partitions());
     for (Walk walk : way.walks()) {
@@ -147,8 +148,7 @@ public final class InstantZoneOnEntryWalk implements Rule {
   private static void report(EntryWay way, Blocked blocked, Report report) {
     Zone zone = blocked.sighting().zone();
     boolean isBound = zone.response() == ZoneResponse.FOLLOWER;
-    String walk =
-        "the way from '" + way.start() + "' to '" + blocked.walk().keypad().name() + "'";
+    String walk = "the way from '" + way.start() + "' to '" + blocked.walk().keypad().name() + "'";
     report.found(
         zone.path().then(isBound ? "follows" : "response"),
         Words.atStart(zone)
@@ -176,21 +176,19 @@ public final class InstantZoneOnEntryWalk implements Rule {
     }
     List<Zone> open =
         input.sightings().placeless().stream()
-            .filter(
-                zone ->
-                    zone.response() == ZoneResponse.INSTANT
-                        || zone.response() == ZoneResponse.PERIMETER)
+            .filter(zone ->
+                zone.response() == ZoneResponse.INSTANT
+                    || zone.response() == ZoneResponse.PERIMETER)
             .toList();
     Optional<Zone> first = open.stream().findFirst();
-    first.ifPresent(
-        zone ->
-            report.notAssessed(
-                zone.path(),
-                "whether "
-                    + (open.size() == 1 ? "zone " : "zones ")
-                    + Words.someZones(open)
-                    + (open.size() == 1 ? " is" : " are")
-                    + " on a way in, since the plan does not say where",
-                "room: Hall"));
+    first.ifPresent(zone ->
+        report.notAssessed(
+            zone.path(),
+            "whether "
+                + (open.size() == 1 ? "zone " : "zones ")
+                + Words.someZones(open)
+                + (open.size() == 1 ? " is" : " are")
+                + " on a way in, since the plan does not say where",
+            "room: Hall"));
   }
 }

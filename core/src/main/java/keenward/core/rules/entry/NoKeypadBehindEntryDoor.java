@@ -30,7 +30,8 @@ public final class NoKeypadBehindEntryDoor implements Rule {
           .limits(
               "A partition with a fob or a key switch is let pass, since people disarm before they come in or"
                   + " anywhere. Does not measure the walk.")
-          .remedy("Plan a keypad there, let an existing one serve the partition, or take the delay off the door.")
+          .remedy(
+              "Plan a keypad there, let an existing one serve the partition, or take the delay off the door.")
           .broken(
               """
               keenward: 1
@@ -117,18 +118,23 @@ public final class NoKeypadBehindEntryDoor implements Rule {
                 + ", no keypad of "
                 + Words.names(zone.partitions())
                 + " can be reached.",
-            "Plan a keypad behind '" + way.start() + "', or give zone " + zone.number() + " the response perimeter.",
+            "Plan a keypad behind '"
+                + way.start()
+                + "', or give zone "
+                + zone.number()
+                + " the response perimeter.",
             Involved.zone(zone.number())
-                .and(Involved.openings(way.door().map(door -> List.of(door.name())).orElse(List.of()))));
+                .and(
+                    Involved.openings(
+                        way.door().map(door -> List.of(door.name())).orElse(List.of()))));
       }
     }
   }
 
   private static boolean hasKeySwitch(SitePlan plan, Zone entry) {
     return plan.zones().stream()
-        .anyMatch(
-            zone ->
-                zone.response() == ZoneResponse.KEY_SWITCH
-                    && Ties.meet(zone.partitions(), entry.partitions()));
+        .anyMatch(zone ->
+            zone.response() == ZoneResponse.KEY_SWITCH
+                && Ties.meet(zone.partitions(), entry.partitions()));
   }
 }

@@ -36,7 +36,8 @@ public final class LatchingSmokeWithoutReset implements Rule {
           .limits(
               "Radio detectors and those that let go by themselves are let pass. Mains-fed detectors that only close a"
                   + " contact should say `latching: no`. A licensed fire technician has to confirm.")
-          .remedy("Feed the detector from an output that a reset switches off, or choose one that does not latch.")
+          .remedy(
+              "Feed the detector from an output that a reset switches off, or choose one that does not latch.")
           .broken(
               """
               keenward: 1
@@ -122,7 +123,9 @@ public final class LatchingSmokeWithoutReset implements Rule {
               + "' latches, and a reset does not switch the output of '"
               + supply.get().name()
               + "', which feeds it.",
-          "Feed '" + device.name() + "' from an output that a reset switches off, or choose one that does not latch.",
+          "Feed '"
+              + device.name()
+              + "' from an output that a reset switches off, or choose one that does not latch.",
           Involved.devices(devices).and(Involved.zonesWatching(plan, devices)));
     }
   }

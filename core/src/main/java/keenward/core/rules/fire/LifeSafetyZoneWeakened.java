@@ -22,7 +22,9 @@ public final class LifeSafetyZoneWeakened implements Rule {
       RuleCard.of(
               RuleFamily.FIRE_AND_CARBON_MONOXIDE, 1, "life-safety-zone-weakened", Severity.ERROR)
           .source(Source.practice())
-          .source(Source.memory("ANSI/SIA CP-01", "", "swinger shutdown: fire zones are never shut down"))
+          .source(
+              Source.memory(
+                  "ANSI/SIA CP-01", "", "swinger shutdown: fire zones are never shut down"))
           .purpose(
               "Looks for fire and carbon monoxide zones that a user may bypass, that may be armed over while open,"
                   + " that are silent, live in some modes only, or shut down after a number of alarms.")
@@ -30,7 +32,8 @@ public final class LifeSafetyZoneWeakened implements Rule {
           .limits(
               "Judges what the plan states. Local code and the authority having jurisdiction decide; a licensed"
                   + " fire technician has to confirm.")
-          .remedy("Take the option off: a fire or carbon monoxide zone is always live, always heard, never left out.")
+          .remedy(
+              "Take the option off: a fire or carbon monoxide zone is always live, always heard, never left out.")
           .broken(
               """
               keenward: 1

@@ -22,9 +22,7 @@ final class SleepingRooms {
   private SleepingRooms() {}
 
   static List<Room> bedrooms(Floor floor) {
-    return floor.rooms().stream()
-        .filter(room -> room.use().orNull() == RoomUse.BEDROOM)
-        .toList();
+    return floor.rooms().stream().filter(room -> room.use().orNull() == RoomUse.BEDROOM).toList();
   }
 
   static boolean hasAny(SitePlan plan) {
@@ -54,19 +52,18 @@ final class SleepingRooms {
     return rooms;
   }
 
-  /** Whether some detector of these kinds has no room in the plan, so that any room may be watched. */
+  /**
+   * Whether some detector of these kinds has no room in the plan, so that any room may be watched.
+   */
   static boolean isPlaceOpen(SitePlan plan, ZoneResponse response, Set<DeviceKind> kinds) {
     return detectors(plan, response, kinds).stream().anyMatch(each -> !each.room().isGiven())
         || plan.zones().stream()
             .filter(zone -> zone.response() == response)
-            .anyMatch(
-                zone ->
-                    zone.devices().isEmpty()
-                        || zone.devices().stream()
-                            .anyMatch(
-                                each ->
-                                    each instanceof ZoneDevice.Unplaced
-                                        && kinds.contains(each.kind())));
+            .anyMatch(zone ->
+                zone.devices().isEmpty()
+                    || zone.devices().stream()
+                        .anyMatch(each ->
+                            each instanceof ZoneDevice.Unplaced && kinds.contains(each.kind())));
   }
 
   private static List<Device> detectors(

@@ -27,11 +27,13 @@ public final class SmokeDetectorMissing implements Rule {
   private static final Set<DeviceKind> SMOKE = Set.of(DeviceKind.SMOKE);
 
   private static final RuleCard CARD =
-      RuleCard.of(
-              RuleFamily.FIRE_AND_CARBON_MONOXIDE, 2, "smoke-detector-missing", Severity.ERROR)
+      RuleCard.of(RuleFamily.FIRE_AND_CARBON_MONOXIDE, 2, "smoke-detector-missing", Severity.ERROR)
           .source(
               Source.read(
-                  "NFPA 72", "2010", "chapter 29, household", "trade article on chapter 29 of the 2010 edition"))
+                  "NFPA 72",
+                  "2010",
+                  "chapter 29, household",
+                  "trade article on chapter 29 of the 2010 edition"))
           .purpose(
               "Under `nfpa72-household`, looks for bedrooms without a smoke detector, bedroom doors with none on the"
                   + " other side, and levels with none.")
@@ -120,7 +122,11 @@ public final class SmokeDetectorMissing implements Rule {
     for (Room bedroom : SleepingRooms.bedrooms(floor)) {
       report.judged();
       if (!watched.contains(bedroom.name())) {
-        found(place.then(bedroom.name()), List.of(bedroom.name()), "Bedroom '" + bedroom.name() + "' has no smoke detector.", report);
+        found(
+            place.then(bedroom.name()),
+            List.of(bedroom.name()),
+            "Bedroom '" + bedroom.name() + "' has no smoke detector.",
+            report);
       }
       List<String> outside = SleepingRooms.roomsOutside(floor, bedroom);
       if (!outside.isEmpty() && outside.stream().noneMatch(watched::contains)) {
@@ -136,8 +142,7 @@ public final class SmokeDetectorMissing implements Rule {
       }
     }
     List<String> rooms = new ArrayList<>(floor.rooms().stream().map(Room::name).toList());
-    boolean isLevel =
-        floor.rooms().stream().anyMatch(room -> room.use().orNull() != RoomUse.LOFT);
+    boolean isLevel = floor.rooms().stream().anyMatch(room -> room.use().orNull() != RoomUse.LOFT);
     if (isLevel) {
       report.judged();
       if (rooms.stream().noneMatch(watched::contains) && SleepingRooms.bedrooms(floor).isEmpty()) {
@@ -154,7 +159,9 @@ public final class SmokeDetectorMissing implements Rule {
     report.found(
         place,
         what,
-        "Plan a smoke detector in " + Words.names(rooms).replace(" and ", " or ") + ", on a fire zone.",
+        "Plan a smoke detector in "
+            + Words.names(rooms).replace(" and ", " or ")
+            + ", on a fire zone.",
         Involved.rooms(rooms));
   }
 }

@@ -19,13 +19,30 @@ public final class NameWithoutPlace implements Rule {
 
   private static final Set<String> WORDS_OF_THE_TRADE =
       Set.of(
-          "zone", "input", "detector", "sensor", "device", "pir", "motion", "contact", "reed",
-          "alarm", "spare", "new", "wireless", "radio", "wired", "no", "nr", "number");
+          "zone",
+          "input",
+          "detector",
+          "sensor",
+          "device",
+          "pir",
+          "motion",
+          "contact",
+          "reed",
+          "alarm",
+          "spare",
+          "new",
+          "wireless",
+          "radio",
+          "wired",
+          "no",
+          "nr",
+          "number");
 
   private static final RuleCard CARD =
       RuleCard.of(RuleFamily.LABELS, 2, "name-without-place", Severity.ADVICE)
           .source(Source.practice())
-          .purpose("Looks for zone names made only of numbers and words such as zone, sensor or motion.")
+          .purpose(
+              "Looks for zone names made only of numbers and words such as zone, sensor or motion.")
           .consequence("Nobody on the telephone can tell the owner, or the police, where to look.")
           .limits("Knows English words only.")
           .remedy("Name the room or opening.")

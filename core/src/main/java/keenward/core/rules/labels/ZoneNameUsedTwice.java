@@ -59,7 +59,13 @@ public final class ZoneNameUsedTwice implements Rule {
       if (first != null) {
         report.found(
             zone.path().then("name"),
-            "Zones " + first.number() + " and " + zone.number() + " are both named '" + zone.name() + "'.",
+            "Zones "
+                + first.number()
+                + " and "
+                + zone.number()
+                + " are both named '"
+                + zone.name()
+                + "'.",
             "Give zone " + zone.number() + " a name that says where it is.",
             Involved.zones(List.of(first.number(), zone.number())));
       }

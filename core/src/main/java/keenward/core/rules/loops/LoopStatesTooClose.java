@@ -20,7 +20,11 @@ import keenward.core.rules.Words;
 public final class LoopStatesTooClose implements Rule {
 
   private static final double LEAST_STEP = 0.20;
-  /** Sums of stated values carry rounding of a few parts in 10^16; a step of exactly a fifth is enough. */
+
+  /**
+   * Sums of stated values carry rounding of a few parts in 10^16; a step of exactly a fifth is
+   * enough.
+   */
   private static final double ROUNDING = 1e-9;
 
   private static final RuleCard CARD =
@@ -95,7 +99,10 @@ public final class LoopStatesTooClose implements Rule {
     }
   }
 
-  /** The states with a resistance of their own, lowest first; empty where the loop is not fully stated. */
+  /**
+   * The states with a resistance of their own, lowest first; empty where the loop is not fully
+   * stated.
+   */
   private static List<LoopState> states(Zone zone) {
     LoopWiring wiring = zone.wiring().orElse(LoopWiring.NONE);
     List<Double> values = zone.resistors().stream().map(Resistance::ohms).toList();
@@ -107,7 +114,8 @@ public final class LoopStatesTooClose implements Rule {
       states.add(new LoopState("at rest", values.get(0)));
       states.add(new LoopState("in alarm", values.get(0) + values.get(1)));
       states.add(new LoopState("in fault", values.get(0) + values.get(2)));
-      states.add(new LoopState("in alarm and fault", values.get(0) + values.get(1) + values.get(2)));
+      states.add(
+          new LoopState("in alarm and fault", values.get(0) + values.get(1) + values.get(2)));
     }
     states.sort(Comparator.comparingDouble(LoopState::ohms));
     return states;

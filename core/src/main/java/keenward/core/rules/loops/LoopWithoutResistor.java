@@ -25,8 +25,12 @@ public final class LoopWithoutResistor implements Rule {
 
   private static final RuleCard CARD =
       RuleCard.of(RuleFamily.LOOPS, 2, "loop-without-resistor", Severity.ERROR)
-          .source(Source.memory("EN 50131-1", "2006", "tamper protection of interconnections, grade 2 and up"))
-          .source(Source.read("UL 1023", "", "1.6: an open circuit has to be shown", "scope of UL 1023"))
+          .source(
+              Source.memory(
+                  "EN 50131-1", "2006", "tamper protection of interconnections, grade 2 and up"))
+          .source(
+              Source.read(
+                  "UL 1023", "", "1.6: an open circuit has to be shown", "scope of UL 1023"))
           .source(Source.practice())
           .purpose(
               "Looks for loops without a resistor at grade 2 and up, under UL 1023, and on fire, carbon monoxide and"
@@ -96,11 +100,10 @@ public final class LoopWithoutResistor implements Rule {
 
   private static Optional<String> demanding(SitePlan plan) {
     return plan.regimes().stream()
-        .filter(
-            regime ->
-                regime.standard() == Standard.UL1023
-                    || (regime.standard() == Standard.EN50131
-                        && regime.grade().orElse(0) >= SUPERVISED_FROM_GRADE))
+        .filter(regime ->
+            regime.standard() == Standard.UL1023
+                || (regime.standard() == Standard.EN50131
+                    && regime.grade().orElse(0) >= SUPERVISED_FROM_GRADE))
         .map(Regime::words)
         .findFirst();
   }

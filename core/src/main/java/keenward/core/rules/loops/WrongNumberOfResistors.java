@@ -31,7 +31,8 @@ public final class WrongNumberOfResistors implements Rule {
           .parameter("resistors of a single-resistor loop", "1", "")
           .parameter("resistors of a double-resistor loop", "2", "")
           .parameter("resistors of a triple-resistor loop", "3", "")
-          .remedy("State one value for each resistor of the wiring, or the wiring that is really there.")
+          .remedy(
+              "State one value for each resistor of the wiring, or the wiring that is really there.")
           .broken(
               """
               keenward: 1

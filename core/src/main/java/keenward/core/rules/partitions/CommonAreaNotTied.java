@@ -102,7 +102,9 @@ public final class CommonAreaNotTied implements Rule {
     }
     for (MissingFact fact : input.entryWays().notKnown()) {
       report.notAssessed(
-          fact.place(), "whether a way in crosses another partition: " + fact.why(), fact.lineToAdd());
+          fact.place(),
+          "whether a way in crosses another partition: " + fact.why(),
+          fact.lineToAdd());
     }
     Set<String> reported = new LinkedHashSet<>();
     for (EntryWay way : input.entryWays().ways()) {
@@ -113,14 +115,12 @@ public final class CommonAreaNotTied implements Rule {
     }
   }
 
-  private static void judge(
-      CheckInput input, EntryWay way, Set<String> reported, Report report) {
+  private static void judge(CheckInput input, EntryWay way, Set<String> reported, Report report) {
     Set<String> tied = Ties.of(input.plan(), way.zone().partitions());
     for (Walk walk : way.walks()) {
       List<Sightings.Sighting> foreign = new ArrayList<>(input.sightings().onWalk(walk));
-      foreign.removeIf(
-          sighting ->
-              Ties.meet(tied, sighting.zone().partitions()) || sighting.zone().reason().isGiven());
+      foreign.removeIf(sighting ->
+          Ties.meet(tied, sighting.zone().partitions()) || sighting.zone().reason().isGiven());
       if (foreign.isEmpty() && !way.byHabit()) {
         return;
       }

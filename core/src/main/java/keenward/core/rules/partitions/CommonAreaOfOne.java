@@ -28,7 +28,8 @@ public final class CommonAreaOfOne implements Rule {
               "An area common to one partition is just a second part of it; one that hangs on itself or on another"
                   + " common area is never armed, or when it is depends on the panel.")
           .limits("Whether the panel knows common areas at all is for its description to say.")
-          .remedy("Name the two or more partitions that share the area, or make it part of the one.")
+          .remedy(
+              "Name the two or more partitions that share the area, or make it part of the one.")
           .broken(
               """
               keenward: 1
@@ -68,14 +69,12 @@ public final class CommonAreaOfOne implements Rule {
       }
       report.judged();
       fault(partition, input.plan().partitions())
-          .ifPresent(
-              fault ->
-                  report.found(
-                      PlanPath.of("partitions", partition.name(), "common to"),
-                      "Partition '" + partition.name() + "' is common to " + fault + ".",
-                      "Name two or more partitions that share '" + partition.name() + "'.",
-                      Involved.zones(
-                          input.plan().zonesOf(partition).map(Zone::number).toList())));
+          .ifPresent(fault ->
+              report.found(
+                  PlanPath.of("partitions", partition.name(), "common to"),
+                  "Partition '" + partition.name() + "' is common to " + fault + ".",
+                  "Name two or more partitions that share '" + partition.name() + "'.",
+                  Involved.zones(input.plan().zonesOf(partition).map(Zone::number).toList())));
     }
   }
 
@@ -92,8 +91,6 @@ public final class CommonAreaOfOne implements Rule {
       return Optional.of(Words.names(chained) + ", which is a common area itself");
     }
     List<String> others = common.commonTo().stream().distinct().toList();
-    return others.size() < 2
-        ? Optional.of(Words.names(others) + " alone")
-        : Optional.empty();
+    return others.size() < 2 ? Optional.of(Words.names(others) + " alone") : Optional.empty();
   }
 }

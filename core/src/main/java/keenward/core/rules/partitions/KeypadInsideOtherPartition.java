@@ -33,8 +33,10 @@ public final class KeypadInsideOtherPartition implements Rule {
           .purpose(
               "Looks for partitions each of whose keypads stands in a room that only zones of other partitions, not"
                   + " tied to it, watch.")
-          .consequence("To disarm their own part people have to enter another one that may be armed.")
-          .limits("Goes by the room of the keypad. A fob or a key switch of the partition is not looked at.")
+          .consequence(
+              "To disarm their own part people have to enter another one that may be armed.")
+          .limits(
+              "Goes by the room of the keypad. A fob or a key switch of the partition is not looked at.")
           .remedy("Plan a keypad in the partition itself, or in a common area.")
           .broken(
               """
@@ -116,9 +118,8 @@ public final class KeypadInsideOtherPartition implements Rule {
     Set<String> tied = Ties.of(input.plan(), List.of(partition.name()));
     List<Device> serving =
         keypads.stream()
-            .filter(
-                keypad ->
-                    partition.keypads().isEmpty() || partition.keypads().contains(keypad.name()))
+            .filter(keypad ->
+                partition.keypads().isEmpty() || partition.keypads().contains(keypad.name()))
             .toList();
     List<Zone> guards = new ArrayList<>();
     List<String> without = new ArrayList<>();
@@ -151,7 +152,11 @@ public final class KeypadInsideOtherPartition implements Rule {
     if (serving.isEmpty()) {
       report.found(
           PlanPath.of("partitions", partition.name(), "keypads"),
-          "Partition '" + partition.name() + "' names " + Words.names(partition.keypads()) + ", and none of these is a keypad.",
+          "Partition '"
+              + partition.name()
+              + "' names "
+              + Words.names(partition.keypads())
+              + ", and none of these is a keypad.",
           "Name a device of kind keypad.",
           Involved.devices(partition.keypads()));
       return;

@@ -5,6 +5,7 @@ import java.util.Optional;
 import keenward.core.plan.PlanPath;
 import keenward.core.plan.Supply;
 import keenward.core.quantities.Period;
+import keenward.core.rules.Age;
 import keenward.core.rules.CheckInput;
 import keenward.core.rules.Involved;
 import keenward.core.rules.Report;
@@ -13,7 +14,6 @@ import keenward.core.rules.RuleCard;
 import keenward.core.rules.RuleFamily;
 import keenward.core.rules.Severity;
 import keenward.core.rules.Source;
-import keenward.core.rules.Age;
 
 /** A standby battery is older than it may become. */
 public final class BatteryTooOld implements Rule {
@@ -31,7 +31,8 @@ public final class BatteryTooOld implements Rule {
               "Goes by age alone; a load test says more, and a warm case ages a battery faster. Without a day to"
                   + " judge on, not assessed.")
           .parameter("age of a standby battery", "4", "y")
-          .remedy("Replace the battery as its maker says, with the mains isolated by somebody competent.")
+          .remedy(
+              "Replace the battery as its maker says, with the mains isolated by somebody competent.")
           .broken(
               """
               keenward: 1
@@ -65,7 +66,9 @@ public final class BatteryTooOld implements Rule {
       if (fitted.isEmpty()) {
         report.notAssessed(
             place,
-            "the age of the battery of '" + supply.name() + "', since the plan does not say when it was fitted",
+            "the age of the battery of '"
+                + supply.name()
+                + "', since the plan does not say when it was fitted",
             "battery: { fitted: YYYY-MM-DD }");
         continue;
       }

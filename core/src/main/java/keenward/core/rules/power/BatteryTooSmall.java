@@ -26,16 +26,20 @@ public final class BatteryTooSmall implements Rule {
           .source(Source.memory("UL 1023", "", "standby 4 h, then 4 min of alarm"))
           .source(
               Source.read(
-                  "NFPA 72", "2007", "11.6.2(2), household: standby 24 h, then 4 min of alarm",
+                  "NFPA 72",
+                  "2007",
+                  "11.6.2(2), household: standby 24 h, then 4 min of alarm",
                   "trade article on residential fire alarm systems"))
           .purpose(
               "Compares the capacity of each standby battery with what the strictest regime asks for: load at rest and"
                   + " in alarm, hours, cold and age, each shown in the power sheet.")
-          .consequence("In a long mains failure, or when a burglar cuts the mains, the system goes dead before its time.")
+          .consequence(
+              "In a long mains failure, or when a burglar cuts the mains, the system goes dead before its time.")
           .limits(
               "Where a current is not known the need is at least what is printed; a battery that suffices for it is"
                   + " then not assessed. Methods and factors are in docs/methods/battery.md.")
-          .remedy("Fit the next size that the supply may hold and charge, or share the load between supplies.")
+          .remedy(
+              "Fit the next size that the supply may hold and charge, or share the load between supplies.")
           .broken(
               """
               keenward: 1
@@ -92,8 +96,7 @@ public final class BatteryTooSmall implements Rule {
   private static void judge(PowerBudget budget, Report report) {
     Optional<BatteryNeed> need = budget.strictest();
     double margin = budget.margin().map(line -> line.value()).orElse(0.0);
-    boolean isKnown =
-        need.filter(each -> each.needed().certainty() == Certainty.KNOWN).isPresent();
+    boolean isKnown = need.filter(each -> each.needed().certainty() == Certainty.KNOWN).isPresent();
     if (need.isEmpty() || budget.margin().isEmpty() || (margin >= 0 && !isKnown)) {
       notAssessed(budget, report);
       return;
@@ -118,9 +121,7 @@ public final class BatteryTooSmall implements Rule {
             + " h at rest and "
             + Words.number(need.get().duty().alarmMinutes())
             + " min in alarm.",
-        "Fit "
-            + budget.choice().map(BatteryChoice::words).orElse("a larger battery")
-            + ".",
+        "Fit " + budget.choice().map(BatteryChoice::words).orElse("a larger battery") + ".",
         Involved.NOTHING);
   }
 

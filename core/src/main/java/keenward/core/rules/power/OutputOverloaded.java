@@ -28,7 +28,8 @@ public final class OutputOverloaded implements Rule {
           .purpose(
               "Adds the currents of all devices of a supply, at rest and with every one in alarm, and compares them"
                   + " with its continuous rating.")
-          .consequence("The output drops or switches off in the very moment of the alarm, and the sounders with it.")
+          .consequence(
+              "The output drops or switches off in the very moment of the alarm, and the sounders with it.")
           .limits(
               "Takes every device to be in alarm at once. The board's own current is left out, since the rating is"
                   + " what is left for devices. Where a current is not known the load is at least what is printed.")
@@ -103,7 +104,11 @@ public final class OutputOverloaded implements Rule {
       } else {
         report.notAssessed(
             PlanPath.of("supplies", name),
-            "whether '" + name + "' is overloaded, since its devices draw " + load.result() + " and more is not known",
+            "whether '"
+                + name
+                + "' is overloaded, since its devices draw "
+                + load.result()
+                + " and more is not known",
             "alarm current: ... mA");
       }
       return;

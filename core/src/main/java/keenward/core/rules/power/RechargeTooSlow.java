@@ -20,10 +20,16 @@ public final class RechargeTooSlow implements Rule {
 
   private static final RuleCard CARD =
       RuleCard.of(RuleFamily.POWER, 5, "recharge-too-slow", Severity.WARNING)
-          .source(Source.memory("EN 50131-6", "", "recharge to 80 %: 72 h at grades 1 and 2, 24 h at grades 3 and 4"))
-          .purpose("Computes how long the supply charges an empty battery, and compares it with the regime.")
+          .source(
+              Source.memory(
+                  "EN 50131-6",
+                  "",
+                  "recharge to 80 %: 72 h at grades 1 and 2, 24 h at grades 3 and 4"))
+          .purpose(
+              "Computes how long the supply charges an empty battery, and compares it with the regime.")
           .consequence("After one long mains failure the next one finds the battery half empty.")
-          .limits("Reckons with the full charging current all the time and a fixed loss; a real charger tapers off.")
+          .limits(
+              "Reckons with the full charging current all the time and a fixed loss; a real charger tapers off.")
           .remedy("Choose a smaller battery that still suffices, or a supply that charges faster.")
           .broken(
               """
@@ -60,7 +66,9 @@ public final class RechargeTooSlow implements Rule {
       if (recharge.isEmpty()) {
         report.notAssessed(
             PlanPath.of("supplies", name),
-            "how long '" + name + "' charges its battery, since the plan lacks its charging current or the capacity",
+            "how long '"
+                + name
+                + "' charges its battery, since the plan lacks its charging current or the capacity",
             "charge current: ... mA");
         continue;
       }
@@ -84,7 +92,9 @@ public final class RechargeTooSlow implements Rule {
                 + " allows "
                 + Words.number(rule.get().hours())
                 + " h.",
-            "Choose a supply that charges faster than '" + name + "', or a smaller battery that suffices.",
+            "Choose a supply that charges faster than '"
+                + name
+                + "', or a smaller battery that suffices.",
             Involved.NOTHING);
       }
     }

@@ -27,7 +27,8 @@ public final class VoltageTooLow implements Rule {
               "Follows the cables from the supply to each device, with the battery at the end of its discharge and"
                   + " every device in alarm, and compares the voltage that arrives with the least that the device"
                   + " works at.")
-          .consequence("The detector at the far end goes blind, or restarts, when the siren sounds on battery.")
+          .consequence(
+              "The detector at the far end goes blind, or restarts, when the siren sounds on battery.")
           .limits("Looks at devices whose cables, currents and least voltage the plan gives.")
           .remedy("Thicker or doubled cores, a shorter run, or a supply nearer to the device.")
           .broken(
@@ -71,7 +72,9 @@ public final class VoltageTooLow implements Rule {
       if (minimum.isEmpty()) {
         report.notAssessed(
             place,
-            "whether '" + run.device().name() + "' gets enough voltage, since the plan does not say what it needs",
+            "whether '"
+                + run.device().name()
+                + "' gets enough voltage, since the plan does not say what it needs",
             "minimum voltage: ... V");
         continue;
       }
@@ -79,7 +82,11 @@ public final class VoltageTooLow implements Rule {
       if (arrives >= minimum.get().volts() && run.volts().certainty() != Certainty.KNOWN) {
         report.notAssessed(
             PlanPath.of("devices", run.device().name()),
-            "whether '" + run.device().name() + "' gets enough voltage: " + run.volts().result() + " arrive",
+            "whether '"
+                + run.device().name()
+                + "' gets enough voltage: "
+                + run.volts().result()
+                + " arrive",
             "alarm current: ... mA");
         continue;
       }

@@ -30,11 +30,14 @@ public final class PastItsLife implements Rule {
   private static final RuleCard CARD =
       RuleCard.of(RuleFamily.RECORDS, 2, "past-its-life", Severity.WARNING)
           .source(Source.practice())
-          .source(Source.memory("NFPA 72", "", "chapter 29: smoke detectors, 10 years from manufacture"))
+          .source(
+              Source.memory(
+                  "NFPA 72", "", "chapter 29: smoke detectors, 10 years from manufacture"))
           .purpose(
               "Adds the replacement age of a device, and the life of its cell, to the day it was fitted, and looks"
                   + " whether that day is past.")
-          .consequence("The device fails when it is needed, or its low-battery signals wake people up at night.")
+          .consequence(
+              "The device fails when it is needed, or its low-battery signals wake people up at night.")
           .limits(
               "Reckons from the day of fitting; a device was made earlier. Under `nfpa72-household` a smoke detector"
                   + " without a replacement age is given 10 years. Without a day to judge on, not assessed.")
@@ -71,7 +74,8 @@ public final class PastItsLife implements Rule {
     List<String> undated = new ArrayList<>();
     List<Device> aged = new ArrayList<>();
     for (Device device : plan.devices()) {
-      boolean hasLife = replaceAfter(plan, device).isPresent() || device.traits().cellLife().isGiven();
+      boolean hasLife =
+          replaceAfter(plan, device).isPresent() || device.traits().cellLife().isGiven();
       if (hasLife && device.fitted().isGiven()) {
         aged.add(device);
       } else if (hasLife) {
@@ -94,19 +98,21 @@ public final class PastItsLife implements Rule {
     }
     Optional<LocalDate> day = input.asOf();
     if (day.isEmpty()) {
-      Age.dayMissing(PlanPath.of("devices"), "the age of " + Words.count(aged.size(), "device"), report);
+      Age.dayMissing(
+          PlanPath.of("devices"), "the age of " + Words.count(aged.size(), "device"), report);
       return;
     }
     for (Device device : aged) {
       LocalDate fitted = device.fitted().orElse(day.get());
       replaceAfter(plan, device)
-          .ifPresent(life -> judge(device, "device ", "replace it", fitted, life, day.get(), report));
+          .ifPresent(
+              life -> judge(device, "device ", "replace it", fitted, life, day.get(), report));
       device
           .traits()
           .cellLife()
           .find()
-          .ifPresent(
-              life -> judge(device, "the cell of ", "replace the cell", fitted, life, day.get(), report));
+          .ifPresent(life ->
+              judge(device, "the cell of ", "replace the cell", fitted, life, day.get(), report));
     }
   }
 

@@ -18,8 +18,10 @@ public final class RowNotPlaced implements Rule {
   private static final RuleCard CARD =
       RuleCard.of(RuleFamily.RECORDS, 1, "row-not-placed", Severity.WARNING)
           .source(Source.practice())
-          .purpose("Lists the rows of an import that did not fit, until somebody has dealt with them.")
-          .consequence("A detector that is on the wall is missing from the plan, the test and the papers.")
+          .purpose(
+              "Lists the rows of an import that did not fit, until somebody has dealt with them.")
+          .consequence(
+              "A detector that is on the wall is missing from the plan, the test and the papers.")
           .limits("Says nothing about rows that were placed wrongly.")
           .remedy("Make a zone of the row, or delete it from `unplaced:` once it is settled.")
           .broken(

@@ -23,9 +23,14 @@ public final class ServiceOverdue implements Rule {
           .source(Source.practice())
           .source(
               Source.read(
-                  "NFPA 72", "2013", "14.4.6.1, household: once a year", "trade article on residential fire alarm changes"))
-          .purpose("Adds the interval between visits to the last visit, and looks whether that day is past.")
-          .consequence("Batteries age and detectors go blind unnoticed; the insurer may refuse to pay.")
+                  "NFPA 72",
+                  "2013",
+                  "14.4.6.1, household: once a year",
+                  "trade article on residential fire alarm changes"))
+          .purpose(
+              "Adds the interval between visits to the last visit, and looks whether that day is past.")
+          .consequence(
+              "Batteries age and detectors go blind unnoticed; the insurer may refuse to pay.")
           .limits("Knows one interval for the whole site. Without a day to judge on, not assessed.")
           .remedy("Visit the site, and enter the date as `last visit:`.")
           .broken(

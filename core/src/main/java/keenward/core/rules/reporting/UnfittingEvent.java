@@ -23,7 +23,12 @@ public final class UnfittingEvent implements Rule {
 
   private static final RuleCard CARD =
       RuleCard.of(RuleFamily.REPORTING, 2, "unfitting-event", Severity.ERROR)
-          .source(Source.read("DC-05", "1999.09", "appendix C, event codes", "two public copies of the code table"))
+          .source(
+              Source.read(
+                  "DC-05",
+                  "1999.09",
+                  "appendix C, event codes",
+                  "two public copies of the code table"))
           .source(Source.practice())
           .purpose(
               "Compares the event code that a zone states with the table of codes, and the code's group with the"
@@ -34,7 +39,8 @@ public final class UnfittingEvent implements Rule {
           .limits(
               "Knows the codes of the 1999 edition; the 2016 edition has more, so a code outside the table is a"
                   + " warning. A reason given on the zone lets a code of another group pass.")
-          .remedy("Leave `event:` out, so that the response decides, or choose a code of the right group.")
+          .remedy(
+              "Leave `event:` out, so that the response decides, or choose a code of the right group.")
           .broken(
               """
               keenward: 1
@@ -85,7 +91,12 @@ public final class UnfittingEvent implements Rule {
       report.found(
           Severity.WARNING,
           zone.path().then("event"),
-          Words.atStart(zone) + " sends event " + number + ", which " + EventCodes.SOURCE + ", does not list.",
+          Words.atStart(zone)
+              + " sends event "
+              + number
+              + ", which "
+              + EventCodes.SOURCE
+              + ", does not list.",
           "Ask the centre whether it knows event " + number + ", or leave `event:` out.",
           Involved.zone(zone.number()));
       return;
@@ -106,7 +117,9 @@ public final class UnfittingEvent implements Rule {
               + "' ("
               + code.get().group()
               + ").",
-          "Leave `event:` out of zone " + zone.number() + ", or choose a code that says what it is.",
+          "Leave `event:` out of zone "
+              + zone.number()
+              + ", or choose a code that says what it is.",
           Involved.zone(zone.number()));
     }
   }
@@ -120,10 +133,18 @@ public final class UnfittingEvent implements Rule {
       case CARBON_MONOXIDE -> Set.of("24-hour non-burglary", "fire alarm");
       case MEDICAL -> Set.of("medical alarm");
       case TAMPER ->
-          Set.of("burglary alarm", "general alarm", "sensor trouble", "system trouble", "system peripheral trouble");
+          Set.of(
+              "burglary alarm",
+              "general alarm",
+              "sensor trouble",
+              "system trouble",
+              "system peripheral trouble");
       case TECHNICAL ->
           Set.of(
-              "24-hour non-burglary", "fire supervisory", "system trouble", "sensor trouble",
+              "24-hour non-burglary",
+              "fire supervisory",
+              "system trouble",
+              "sensor trouble",
               "general alarm");
       case KEY_SWITCH -> Set.of("open/close");
     };

@@ -23,7 +23,12 @@ public final class UnusableAccount implements Rule {
 
   private static final RuleCard CARD =
       RuleCard.of(RuleFamily.REPORTING, 1, "unusable-account", Severity.ERROR)
-          .source(Source.read("DC-05", "1999.09", "account field: 4 digits, 0 to 9 and B to F", "public text of the message layout"))
+          .source(
+              Source.read(
+                  "DC-05",
+                  "1999.09",
+                  "account field: 4 digits, 0 to 9 and B to F",
+                  "public text of the message layout"))
           .source(Source.memory("DC-09", "", "account of 3 to 16 hexadecimal digits"))
           .purpose("Looks whether the monitoring account has a shape that its format can send.")
           .consequence(
@@ -65,19 +70,26 @@ public final class UnusableAccount implements Rule {
       report.notAssessed(
           monitoring.isEmpty() ? PlanPath.of("monitoring") : place,
           "the monitoring account, since the plan gives none",
-          monitoring.isEmpty() ? "monitoring: { account: \"1234\", format: dc-05 }" : "account: \"1234\"");
+          monitoring.isEmpty()
+              ? "monitoring: { account: \"1234\", format: dc-05 }"
+              : "account: \"1234\"");
       return;
     }
     report.judged();
     SignalFormat format = monitoring.get().format().orElse(SignalFormat.DC_05);
     fault(account.get(), format)
-        .ifPresent(
-            fault ->
-                report.found(
-                    place,
-                    "Account '" + account.get() + "' cannot be sent as " + format.word() + ": " + fault + ".",
-                    "Ask the monitoring centre for the account, and write it in quotes.",
-                    Involved.NOTHING));
+        .ifPresent(fault ->
+            report.found(
+                place,
+                "Account '"
+                    + account.get()
+                    + "' cannot be sent as "
+                    + format.word()
+                    + ": "
+                    + fault
+                    + ".",
+                "Ask the monitoring centre for the account, and write it in quotes.",
+                Involved.NOTHING));
   }
 
   private static Optional<String> fault(String account, SignalFormat format) {

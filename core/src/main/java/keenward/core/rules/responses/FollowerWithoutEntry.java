@@ -70,8 +70,7 @@ public final class FollowerWithoutEntry implements Rule {
     }
   }
 
-  private static void judge(
-      SitePlan plan, Zone follower, Set<String> withEntry, Report report) {
+  private static void judge(SitePlan plan, Zone follower, Set<String> withEntry, Report report) {
     List<Zone> wrong =
         follower.follows().stream()
             .map(plan::findZone)

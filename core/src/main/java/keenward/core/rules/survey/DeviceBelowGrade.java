@@ -29,7 +29,8 @@ public final class DeviceBelowGrade implements Rule {
                   "",
                   "a subsystem has the grade of its lowest graded part",
                   "trade summary of EN 50131-1, early edition"))
-          .purpose("Compares the security grade of each intruder detector with the grade of the regime.")
+          .purpose(
+              "Compares the security grade of each intruder detector with the grade of the regime.")
           .consequence("The whole system, or its part, has only the grade of that device.")
           .limits(
               "Judges detectors that state a grade; those that state none are not assessed. Fire, carbon monoxide and"

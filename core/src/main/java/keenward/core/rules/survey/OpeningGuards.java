@@ -94,7 +94,8 @@ final class OpeningGuards {
       List<String> inputs = device.traits().inputs();
       // What is wired to a further input hangs somewhere else than the device itself.
       boolean isFurther = !inputs.isEmpty() && !inputs.getFirst().equals(fitted.inputName());
-      Optional<String> room = Optional.ofNullable(places.get(device.name())).flatMap(DevicePlace::room);
+      Optional<String> room =
+          Optional.ofNullable(places.get(device.name())).flatMap(DevicePlace::room);
       if (isFurther) {
         open = true;
       } else if (device.opening().isGiven()) {
@@ -126,7 +127,10 @@ final class OpeningGuards {
     };
   }
 
-  /** Whether the pattern reaches the middle of the opening; what the plan does not state is taken to reach. */
+  /**
+   * Whether the pattern reaches the middle of the opening; what the plan does not state is taken to
+   * reach.
+   */
   private boolean sees(InRoom detector, Opening opening) {
     if (!Kinds.isRoomMotion(detector.device().kind())) {
       return false;

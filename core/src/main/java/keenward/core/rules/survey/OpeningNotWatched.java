@@ -35,7 +35,8 @@ public final class OpeningNotWatched implements Rule {
                   + " room. A motion detector counts when its range and angle reach the middle of the opening, walls"
                   + " and furniture left aside; when they do not, or the opening is only seen from afar, look on site."
                   + " What the plan does not say about a pattern is taken to reach.")
-          .remedy("Plan a detector there, or sign off the exclusion with `excluded:` and the reason.")
+          .remedy(
+              "Plan a detector there, or sign off the exclusion with `excluded:` and the reason.")
           .broken(
               """
               keenward: 1
@@ -132,7 +133,8 @@ public final class OpeningNotWatched implements Rule {
   private static void judge(Floor floor, Opening opening, Guard guard, Report report) {
     PlanPath place = PlanPath.of("floors", floor.name(), "openings", opening.name());
     Involved involved =
-        Involved.openings(List.of(opening.name())).and(Involved.rooms(List.of(opening.place().room())));
+        Involved.openings(List.of(opening.name()))
+            .and(Involved.rooms(List.of(opening.place().room())));
     switch (guard) {
       case Guard.Watched ignored -> {}
       case Guard.NotSeen(List<Device> inRoom) ->
@@ -146,7 +148,9 @@ public final class OpeningNotWatched implements Rule {
                   + " in '"
                   + opening.place().room()
                   + "' looks past it.",
-              "Plan a detector on '" + opening.name() + "', turn the one in the room, or sign off `excluded:`.",
+              "Plan a detector on '"
+                  + opening.name()
+                  + "', turn the one in the room, or sign off `excluded:`.",
               involved.and(Involved.devices(inRoom.stream().map(Device::name).toList())));
       case Guard.Nothing ignored ->
           report.found(
@@ -158,7 +162,11 @@ public final class OpeningNotWatched implements Rule {
                   + " of '"
                   + opening.place().room()
                   + "'), which can be reached from outside.",
-              "Plan a detector on '" + opening.name() + "' or in '" + opening.place().room() + "', or sign off `excluded:`.",
+              "Plan a detector on '"
+                  + opening.name()
+                  + "' or in '"
+                  + opening.place().room()
+                  + "', or sign off `excluded:`.",
               involved);
     }
   }
@@ -168,8 +176,7 @@ public final class OpeningNotWatched implements Rule {
     String first = open.getFirst();
     PlanPath place =
         plan.floors().stream()
-            .filter(
-                floor -> floor.openings().stream().anyMatch(each -> each.name().equals(first)))
+            .filter(floor -> floor.openings().stream().anyMatch(each -> each.name().equals(first)))
             .findFirst()
             .map(floor -> PlanPath.of("floors", floor.name(), "openings", first))
             .orElse(PlanPath.of("floors"));

@@ -37,7 +37,12 @@ public final class EntryDelayTooShort implements Rule {
                   "2005",
                   "15th percentile walking speeds",
                   "abstract of 'Another look at pedestrian walking speed'"))
-          .source(Source.read("Transportation Research Record", "1538", "15th percentile under 65", "summary of the field study"))
+          .source(
+              Source.read(
+                  "Transportation Research Record",
+                  "1538",
+                  "15th percentile under 65",
+                  "summary of the field study"))
           .source(Source.practice())
           .purpose(
               "Adds the shortest possible walk of each habit of disarming, the time at the keypad and a reserve, and"
@@ -50,7 +55,8 @@ public final class EntryDelayTooShort implements Rule {
           .parameter("usual pace", "1.15", "m/s")
           .parameter("brisk pace", "1.25", "m/s")
           .parameter("reserve", "10", "s")
-          .remedy("Lengthen the delay within what the regime allows, or bring the keypad nearer to the door.")
+          .remedy(
+              "Lengthen the delay within what the regime allows, or bring the keypad nearer to the door.")
           .broken(
               """
               keenward: 1
@@ -163,23 +169,28 @@ public final class EntryDelayTooShort implements Rule {
               + " is "
               + delay.words()
               + ".",
-          "Lengthen entry delay " + delay.index() + ", or bring a keypad nearer to '" + way.start() + "'.",
+          "Lengthen entry delay "
+              + delay.index()
+              + ", or bring a keypad nearer to '"
+              + way.start()
+              + "'.",
           Involved.zone(way.zone().number())
               .and(Involved.devices(List.of(walk.keypad().name())))
               .and(Involved.rooms(walk.route().rooms())));
     }
   }
 
-  /** From the door to the first inner door, along the route, and from the last door to the keypad. */
+  /**
+   * From the door to the first inner door, along the route, and from the last door to the keypad.
+   */
   private static double leastMetres(CheckInput input, EntryWay way, Walk walk) {
     Route route = walk.route();
     Optional<Passage> entry =
         way.door()
-            .flatMap(
-                door ->
-                    input.building().graph().passages().stream()
-                        .filter(passage -> passage.name().equals(door.name()))
-                        .findFirst());
+            .flatMap(door ->
+                input.building().graph().passages().stream()
+                    .filter(passage -> passage.name().equals(door.name()))
+                    .findFirst());
     double metres = route.leastLengthMetres();
     if (entry.isPresent() && !route.passages().isEmpty()) {
       metres +=

@@ -127,8 +127,7 @@ public final class SettingOutsideRegime implements Rule {
     boolean editionDecides =
         broken.stream()
             .allMatch(
-                figure ->
-                    kept.stream().anyMatch(other -> other.standard() == figure.standard()));
+                figure -> kept.stream().anyMatch(other -> other.standard() == figure.standard()));
     StringBuilder what =
         new StringBuilder(name(setting))
             .append(" is ")

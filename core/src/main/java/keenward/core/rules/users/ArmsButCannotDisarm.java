@@ -35,7 +35,8 @@ public final class ArmsButCannotDisarm implements Rule {
           .limits(
               "A user who may only arm is a warning, since others may open up for them; an error when they have a"
                   + " habit of disarming, or nobody else can disarm a partition of theirs.")
-          .remedy("Give them the role user for their own partitions, or a keypad that serves these.")
+          .remedy(
+              "Give them the role user for their own partitions, or a keypad that serves these.")
           .broken(
               """
               keenward: 1
@@ -107,11 +108,10 @@ public final class ArmsButCannotDisarm implements Rule {
         user.person()
             .find()
             .flatMap(name -> findPerson(plan, name))
-            .flatMap(
-                person ->
-                    person.habits().stream()
-                        .filter(habit -> habit.action() == HabitAction.DISARM)
-                        .findFirst());
+            .flatMap(person ->
+                person.habits().stream()
+                    .filter(habit -> habit.action() == HabitAction.DISARM)
+                    .findFirst());
     List<String> stuck =
         user.partitions().stream()
             .filter(partition -> plan.users().stream().noneMatch(each -> disarms(each, partition)))
@@ -119,8 +119,7 @@ public final class ArmsButCannotDisarm implements Rule {
     String because =
         disarms
             .map(habit -> ", and has the habit '" + habit.name() + "' of disarming")
-            .orElse(
-                stuck.isEmpty() ? "" : ", and nobody else can disarm " + Words.names(stuck));
+            .orElse(stuck.isEmpty() ? "" : ", and nobody else can disarm " + Words.names(stuck));
     report.found(
         because.isEmpty() ? Severity.WARNING : Severity.ERROR,
         PlanPath.of("users", user.number(), "role"),
@@ -133,7 +132,9 @@ public final class ArmsButCannotDisarm implements Rule {
             + " and cannot disarm"
             + because
             + ".",
-        "Give user " + user.number() + " the role user, or make sure that somebody else always opens up.",
+        "Give user "
+            + user.number()
+            + " the role user, or make sure that somebody else always opens up.",
         Involved.NOTHING);
   }
 
@@ -146,10 +147,7 @@ public final class ArmsButCannotDisarm implements Rule {
     if (user.isEmpty()) {
       report.notAssessed(
           place,
-          "whether "
-              + person.name()
-              + " may disarm, since no user of the plan is "
-              + person.name(),
+          "whether " + person.name() + " may disarm, since no user of the plan is " + person.name(),
           "person: " + person.name());
       return;
     }

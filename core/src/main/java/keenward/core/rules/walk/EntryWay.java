@@ -11,8 +11,8 @@ import keenward.core.plan.Zone;
  * @param zone the entry-exit zone
  * @param door the opening that it watches; empty when only the room of its detector is known
  * @param start name of the door, or of the room where the walk begins
- * @param walks the walks that habits state; without a habit those to the nearest keypads, of which any will do; empty
- *     when no keypad can be reached
+ * @param walks the walks that habits state; without a habit those to the nearest keypads, of which
+ *     any will do; empty when no keypad can be reached
  * @param byHabit whether the walks come from habits
  */
 public record EntryWay(

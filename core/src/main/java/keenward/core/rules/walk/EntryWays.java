@@ -25,7 +25,8 @@ import keenward.core.plan.ZoneDevice;
 import keenward.core.plan.ZoneResponse;
 
 /**
- * Every way in of a plan. A walk goes through doors, stairs and the like by the fewest of them, and never outside again.
+ * Every way in of a plan. A walk goes through doors, stairs and the like by the fewest of them, and
+ * never outside again.
  *
  * @param ways one for each entry-exit zone whose start and keypads have a place
  * @param notKnown what the others lack
@@ -61,9 +62,7 @@ public record EntryWays(List<EntryWay> ways, List<MissingFact> notKnown) {
 
     EntryWays find() {
       List<Zone> entries =
-          plan.zones().stream()
-              .filter(zone -> zone.response() == ZoneResponse.ENTRY_EXIT)
-              .toList();
+          plan.zones().stream().filter(zone -> zone.response() == ZoneResponse.ENTRY_EXIT).toList();
       if (entries.isEmpty()) {
         return new EntryWays(ways, notKnown);
       }
@@ -170,8 +169,7 @@ public record EntryWays(List<EntryWay> ways, List<MissingFact> notKnown) {
       return partition.keypads().isEmpty() || partition.keypads().contains(keypad.name());
     }
 
-    private List<Walk> habitual(
-        Optional<Opening> door, List<String> starts, List<Device> keypads) {
+    private List<Walk> habitual(Optional<Opening> door, List<String> starts, List<Device> keypads) {
       List<Walk> walks = new ArrayList<>();
       if (door.isEmpty()) {
         return walks;
@@ -183,15 +181,10 @@ public record EntryWays(List<EntryWay> ways, List<MissingFact> notKnown) {
             keypads.stream()
                 .filter(keypad -> habit.keypad().find().filter(keypad.name()::equals).isPresent())
                 .findFirst()
-                .flatMap(
-                    keypad ->
-                        route(starts, keypad)
-                            .map(
-                                route ->
-                                    new Walk(
-                                        keypad,
-                                        route,
-                                        Optional.of(new Walk.Habitual(person, habit)))))
+                .flatMap(keypad ->
+                    route(starts, keypad)
+                        .map(route ->
+                            new Walk(keypad, route, Optional.of(new Walk.Habitual(person, habit)))))
                 .ifPresent(walks::add);
           }
         }

@@ -17,8 +17,9 @@ import keenward.core.plan.ZoneDevice;
 import keenward.core.plan.ZoneResponse;
 
 /**
- * Which burglary zones see somebody who walks: motion detectors by room, contacts by the doors passed. Curtains, beams
- * and glass-break detectors guard openings, and are taken not to see the middle of a room.
+ * Which burglary zones see somebody who walks: motion detectors by room, contacts by the doors
+ * passed. Curtains, beams and glass-break detectors guard openings, and are taken not to see the
+ * middle of a room.
  */
 public final class Sightings {
   private final Map<String, List<Zone>> byRoom = new LinkedHashMap<>();
@@ -60,7 +61,10 @@ public final class Sightings {
     return List.copyOf(byOpening.getOrDefault(opening, List.of()));
   }
 
-  /** The zones that see somebody on a walk, in the order met, each once; the door walked in by is not among them. */
+  /**
+   * The zones that see somebody on a walk, in the order met, each once; the door walked in by is
+   * not among them.
+   */
   public List<Sighting> onWalk(Walk walk) {
     List<Sighting> met = new ArrayList<>();
     Set<Integer> seen = new LinkedHashSet<>();
@@ -85,7 +89,10 @@ public final class Sightings {
     return met;
   }
 
-  /** Zones with a motion detector or contact that might be on a walk, since the plan gives it no place. */
+  /**
+   * Zones with a motion detector or contact that might be on a walk, since the plan gives it no
+   * place.
+   */
   public List<Zone> placeless() {
     return List.copyOf(placeless);
   }

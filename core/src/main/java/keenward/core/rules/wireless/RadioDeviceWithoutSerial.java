@@ -26,7 +26,8 @@ public final class RadioDeviceWithoutSerial implements Rule {
           .consequence(
               "The panel knows a radio device by its serial number alone: without it nobody can enter it, and nobody"
                   + " can later tell which of two detectors is which.")
-          .limits("Looks at detectors and fobs; receivers and repeaters are not learnt by serial number.")
+          .limits(
+              "Looks at detectors and fobs; receivers and repeaters are not learnt by serial number.")
           .remedy("Copy the number from the label, before the device is on the wall.")
           .broken(
               """

@@ -26,7 +26,9 @@ public final class RadioSilenceTooLong implements Rule {
   private static final RuleCard CARD =
       RuleCard.of(RuleFamily.WIRELESS, 2, "radio-silence-too-long", Severity.ERROR)
           .source(Source.memory("EN 50131-5-3", "", "table of supervision by grade"))
-          .source(Source.read("UL 1023", "", "1.6: a lost transmitter has to be shown", "scope of UL 1023"))
+          .source(
+              Source.read(
+                  "UL 1023", "", "1.6: a lost transmitter has to be shown", "scope of UL 1023"))
           .purpose(
               "Where there are radio detectors, looks whether a missing one is noticed at all, and in the time that"
                   + " the grade allows.")
@@ -115,20 +117,18 @@ public final class RadioSilenceTooLong implements Rule {
         input.plan().regimes().stream()
             .filter(regime -> mostMilliseconds(regime).orElse(Long.MAX_VALUE) < period.value())
             .findFirst();
-    broken.ifPresent(
-        regime -> {
-          String most = Setting.RADIO_SUPERVISION.words(mostMilliseconds(regime).orElse(0));
-          report.found(
-              period.path(),
-              silence + period.words() + "; " + regime.words() + " allows at most " + most + ".",
-              "Set `radio supervision:` to " + most + " or less.",
-              Involved.devices(detectors));
-        });
+    broken.ifPresent(regime -> {
+      String most = Setting.RADIO_SUPERVISION.words(mostMilliseconds(regime).orElse(0));
+      report.found(
+          period.path(),
+          silence + period.words() + "; " + regime.words() + " allows at most " + most + ".",
+          "Set `radio supervision:` to " + most + " or less.",
+          Involved.devices(detectors));
+    });
   }
 
   private static boolean isRadioDetector(Device device) {
-    return Kinds.isDetector(device.kind())
-        && device.traits().wiring().orNull() == Wiring.RADIO;
+    return Kinds.isDetector(device.kind()) && device.traits().wiring().orNull() == Wiring.RADIO;
   }
 
   private static OptionalLong mostMilliseconds(Regime regime) {

@@ -29,7 +29,10 @@ import org.junit.jupiter.api.Test;
 class LinterTest {
   private static final PanelDescription SOUND = sound();
 
-  /** The small panel as its linter wants it: a way out of every screen, and no key with two meanings. */
+  /**
+   * The small panel as its linter wants it: a way out of every screen, and no key with two
+   * meanings.
+   */
   private static PanelDescription sound() {
     PanelDescription panel = SmallPanel.description();
     panel = field(panel, "code", LinterTest::writeOnly);
@@ -194,7 +197,8 @@ class LinterTest {
 
   @Test
   void aScreenThatNothingLeadsToIsFound() {
-    assertThat(errors(key(screen(SOUND, "attic", screen -> screen), "attic", "ok", Action.to("top"))))
+    assertThat(
+            errors(key(screen(SOUND, "attic", screen -> screen), "attic", "ok", Action.to("top"))))
         .containsExactly("/screens/attic: nothing leads to this screen");
   }
 
@@ -227,7 +231,11 @@ class LinterTest {
             "trap",
             "ok",
             onlyWhenWired);
-    assertThat(errors(trap)).hasSize(1).first().asString().contains("/screens/trap: no safe way out");
+    assertThat(errors(trap))
+        .hasSize(1)
+        .first()
+        .asString()
+        .contains("/screens/trap: no safe way out");
   }
 
   @Test
@@ -248,10 +256,7 @@ class LinterTest {
   void aFieldThatNoScreenShowsOrWritesIsFound() {
     assertThat(
             errors(
-                screen(
-                    SOUND,
-                    "groups",
-                    screen -> lines(screen, new Template.Literal("Groups")))))
+                screen(SOUND, "groups", screen -> lines(screen, new Template.Literal("Groups")))))
         .containsExactly("/memory/zone/groups: no screen shows this field");
     PanelDescription readOnly =
         screen(

@@ -99,8 +99,7 @@ class InterpreterTest {
 
   @Test
   void promptsDependOnEarlierAnswers() {
-    assertThat(run(interpreter, top(), "ok", "1", "ok").state().screen())
-        .isEqualTo("zone number");
+    assertThat(run(interpreter, top(), "ok", "1", "ok").state().screen()).isEqualTo("zone number");
     assertThat(run(interpreter, top(), "ok", "1", "down", "ok").state().screen())
         .isEqualTo("groups");
   }
@@ -126,8 +125,7 @@ class InterpreterTest {
     State name = run(interpreter, top(), "ok", "1", "down", "ok", "ok").state();
     Transition tapped = run(interpreter, name, "2", "2", "3", "#", "3", "3");
     assertThat(tapped.display().lines()).containsExactly("BDE");
-    State paused =
-        interpreter.apply(tapped.state(), new Input.TimePasses(15)).state();
+    State paused = interpreter.apply(tapped.state(), new Input.TimePasses(15)).state();
     assertThat(run(interpreter, paused, "3").display().lines()).containsExactly("BDED");
     assertThat(run(interpreter, tapped.state(), "3").display().lines()).containsExactly("BD3");
   }
@@ -144,29 +142,23 @@ class InterpreterTest {
 
   @Test
   void aTransmitterIsLearntWithItsInputAndRefusedWhenKnown() {
-    State listening =
-        run(interpreter, top(), "ok", "1", "down", "down", "ok", "ok", "ok").state();
+    State listening = run(interpreter, top(), "ok", "1", "down", "down", "ok", "ok", "ok").state();
     assertThat(listening.screen()).isEqualTo("listen");
-    Transition learnt =
-        interpreter.apply(listening, new Input.TransmitterHeard("4711", "clamp"));
+    Transition learnt = interpreter.apply(listening, new Input.TransmitterHeard("4711", "clamp"));
     assertThat(value(learnt.state(), "zone.unit", 1)).isEqualTo(new Value.Text("4711"));
     assertThat(value(learnt.state(), "zone.part", 1)).isEqualTo(new Value.Word("clamp"));
-    State second =
-        run(interpreter, learnt.state(), "2", "down", "down", "ok", "ok", "ok").state();
-    Transition again =
-        interpreter.apply(second, new Input.TransmitterHeard("4711", "clamp"));
+    State second = run(interpreter, learnt.state(), "2", "down", "down", "ok", "ok", "ok").state();
+    Transition again = interpreter.apply(second, new Input.TransmitterHeard("4711", "clamp"));
     assertThat(again.refusal()).contains(Refusal.KNOWN_ALREADY);
     assertThat(again.display().lines()).containsExactly("Known as Z1");
     assertThat(again.stored()).isEmpty();
-    Transition otherInput =
-        interpreter.apply(second, new Input.TransmitterHeard("4711", "magnet"));
+    Transition otherInput = interpreter.apply(second, new Input.TransmitterHeard("4711", "magnet"));
     assertThat(value(otherInput.state(), "zone.unit", 2)).isEqualTo(new Value.Text("4711"));
   }
 
   @Test
   void listeningEndsAfterItsTimeAndIdleDoesNotRunMeanwhile() {
-    State listening =
-        run(interpreter, top(), "ok", "1", "down", "down", "ok", "ok", "ok").state();
+    State listening = run(interpreter, top(), "ok", "1", "down", "down", "ok", "ok", "ok").state();
     assertThat(interpreter.apply(listening, new Input.TimePasses(890)).state().screen())
         .isEqualTo("listen");
     assertThat(interpreter.apply(listening, new Input.TimePasses(900)).state().screen())
@@ -185,8 +177,7 @@ class InterpreterTest {
 
   @Test
   void idleMayKeepEvenWhatWasBeingTyped() {
-    Interpreter keeping =
-        new Interpreter(SmallPanel.description(false, Leaving.Saves.TYPED_TOO));
+    Interpreter keeping = new Interpreter(SmallPanel.description(false, Leaving.Saves.TYPED_TOO));
     State typed =
         run(
                 keeping,
@@ -205,8 +196,7 @@ class InterpreterTest {
 
   @Test
   void aFieldIsCommittedAtOnceWhereThePanelKeepsAtOnce() {
-    Interpreter atOnce =
-        new Interpreter(SmallPanel.description(true, Leaving.Saves.NOTHING));
+    Interpreter atOnce = new Interpreter(SmallPanel.description(true, Leaving.Saves.NOTHING));
     State stored =
         run(
                 atOnce,
@@ -230,8 +220,7 @@ class InterpreterTest {
     Transition saved = run(interpreter, edited, "up", "ok");
     assertThat(saved.left()).contains(new Departure("saving", true, false, true));
     assertThat(value(saved.state(), "delay", 0)).isEqualTo(new Value.Whole(45));
-    assertThat(run(interpreter, saved.state(), "hold ok").refusal())
-        .contains(Refusal.RESTARTING);
+    assertThat(run(interpreter, saved.state(), "hold ok").refusal()).contains(Refusal.RESTARTING);
     assertThat(interpreter.restartTenths(saved.state(), SmallPanel.TEXT)).isEqualTo(196);
     Transition slammed = run(interpreter, edited, "back", "hold ok", "code:factory");
     assertThat(slammed.state().locked()).isTrue();
@@ -252,8 +241,7 @@ class InterpreterTest {
 
   @Test
   void aKeyPressedBeforeTheLagIsOverIsLost() {
-    State first =
-        interpreter.apply(top(), new Input.Press(SmallPanel.TEXT, "down")).state();
+    State first = interpreter.apply(top(), new Input.Press(SmallPanel.TEXT, "down")).state();
     Transition second = interpreter.apply(first, new Input.Press(SmallPanel.TEXT, "down"));
     assertThat(second.refusal()).contains(Refusal.TOO_SOON);
     assertThat(second.state()).isEqualTo(first);
@@ -283,8 +271,7 @@ class InterpreterTest {
                 "code:factory")
             .state();
     Transition delay = run(interpreter, open, "down", "ok");
-    assertThat(delay.display().unknown())
-        .containsExactly(interpreter.layout().slot("delay", 0));
+    assertThat(delay.display().unknown()).containsExactly(interpreter.layout().slot("delay", 0));
     assertThat(run(interpreter, delay.state(), "4", "5", "ok").needs()).isEmpty();
     Transition kind = run(interpreter, open, "ok", "1", "down");
     assertThat(kind.needs()).contains(interpreter.layout().slot("zone.kind", 1));
@@ -312,7 +299,9 @@ class InterpreterTest {
         assertThat(first.hashCode()).isEqualTo(second.hashCode());
         assertThat(transition.needs()).isEmpty();
         if (!interpreter.programmingOpen(first)) {
-          assertThat(first.working()).as("seed %d step %d", seed, step).isEqualTo(first.committed());
+          assertThat(first.working())
+              .as("seed %d step %d", seed, step)
+              .isEqualTo(first.committed());
         }
       }
     }
@@ -342,10 +331,27 @@ class InterpreterTest {
   private static Input input(Random random) {
     List<String> keys =
         List.of(
-            "0", "1", "2", "3", "4", "5", "ok", "ok", "ok", "back", "up", "down", "*", "#", "hold ok",
-            "code:factory", "code:factory");
+            "0",
+            "1",
+            "2",
+            "3",
+            "4",
+            "5",
+            "ok",
+            "ok",
+            "ok",
+            "back",
+            "up",
+            "down",
+            "*",
+            "#",
+            "hold ok",
+            "code:factory",
+            "code:factory");
     return switch (random.nextInt(12)) {
-      case 0 -> new Input.TransmitterHeard("471" + random.nextInt(3), random.nextBoolean() ? "clamp" : "lid");
+      case 0 ->
+          new Input.TransmitterHeard(
+              "471" + random.nextInt(3), random.nextBoolean() ? "clamp" : "lid");
       case 1 -> random.nextInt(8) == 0 ? new Input.PowerLost() : new Input.PowerBack();
       case 2 -> new Input.TimePasses(random.nextInt(300));
       case 3, 4 -> new Input.TimePasses(5);

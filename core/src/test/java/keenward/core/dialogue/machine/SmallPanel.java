@@ -46,8 +46,7 @@ public final class SmallPanel {
         "Small",
         "menu tree",
         List.of(
-            new KeypadKind(
-                TEXT, KeypadKind.Shows.TEXT, 2, 18, List.of(), 0, keys(), 4, true, 0),
+            new KeypadKind(TEXT, KeypadKind.Shows.TEXT, 2, 18, List.of(), 0, keys(), 4, true, 0),
             new KeypadKind(
                 LAMPS,
                 KeypadKind.Shows.LAMPS,
@@ -62,7 +61,12 @@ public final class SmallPanel {
         new KeyMeanings(
             digits(), Map.of("*", Map.of("1", "A", "2", "B")), Map.of("2", "AB2", "3", "DE3"), 15),
         new Capacity(
-            Map.of(), Map.of(), OptionalInt.empty(), OptionalInt.empty(), List.of(), OptionalInt.empty()),
+            Map.of(),
+            Map.of(),
+            OptionalInt.empty(),
+            OptionalInt.empty(),
+            List.of(),
+            OptionalInt.empty()),
         List.of(new RecordKind("zone", 1, 3)),
         fields(),
         screens(),
@@ -170,7 +174,11 @@ public final class SmallPanel {
   }
 
   private static Screen screen(
-      String name, boolean programming, List<Template> lines, Optional<Entry> entry, Map<String, Action> keys) {
+      String name,
+      boolean programming,
+      List<Template> lines,
+      Optional<Entry> entry,
+      Map<String, Action> keys) {
     return new Screen(
         name,
         programming,
@@ -322,16 +330,14 @@ public final class SmallPanel {
                         List.of(
                             new Action.Branch(
                                 Condition.ALWAYS,
-                                List.of(
-                                    new Effect.MoveRecord("zone", Effect.Move.NEXT, false)),
+                                List.of(new Effect.MoveRecord("zone", Effect.Move.NEXT, false)),
                                 new Destination.Stay()))))),
             screen(
                 "groups",
                 true,
                 List.of(line(text("Groups "), value("zone.groups"))),
                 Optional.of(
-                    new Entry.ToggleByCode(
-                        named("zone.groups"), false, "ok", Action.to("name"))),
+                    new Entry.ToggleByCode(named("zone.groups"), false, "ok", Action.to("name"))),
                 Map.of("back", Action.to("kind"))),
             screen(
                 "name",

@@ -67,15 +67,15 @@ class ConversionTest {
   @Test
   void wordsGoThroughTheMapAndOthersAreRefused() {
     FieldType choice = new FieldType.Choice(List.of(option("door"), option("fire")));
-    assertThat(convert(choice, Map.of("entry-exit", "door"), new Content.Word("entry-exit")).value())
+    assertThat(
+            convert(choice, Map.of("entry-exit", "door"), new Content.Word("entry-exit")).value())
         .isEqualTo(new Value.Word("door"));
     assertThat(convert(choice, Map.of(), new Content.Word("fire")).value())
         .isEqualTo(new Value.Word("fire"));
     Conversion.Result none = convert(choice, Map.of(), new Content.Word("medical"));
     assertThat(none.value()).isNull();
     assertThat(none.expected()).isEqualTo("one of door, fire");
-    assertThat(
-            convert(TENS, Map.of("yes", "00"), new Content.Word("yes")).value())
+    assertThat(convert(TENS, Map.of("yes", "00"), new Content.Word("yes")).value())
         .isEqualTo(new Value.Whole(0));
   }
 
@@ -126,8 +126,7 @@ class ConversionTest {
     FieldType words = new FieldType.WordSequence(2, List.of("DOOR", "HALL", "SHOP"));
     assertThat(convert(words, Map.of(), new Content.Text("Shop door")).value())
         .isEqualTo(new Value.Words(List.of("SHOP", "DOOR")));
-    assertThat(
-            convert(words, Map.of("Bakery", "SHOP"), new Content.Text("Bakery")).value())
+    assertThat(convert(words, Map.of("Bakery", "SHOP"), new Content.Text("Bakery")).value())
         .isEqualTo(new Value.Words(List.of("SHOP")));
     assertThat(convert(words, Map.of(), new Content.Text("Shop window")).problem())
         .isEqualTo("the word 'window' of 'Shop window'");
@@ -136,8 +135,7 @@ class ConversionTest {
 
   @Test
   void aCodeIsAReference() {
-    assertThat(
-            convert(new FieldType.Code(4, 6), Map.of(), new Content.Code("user 3")).value())
+    assertThat(convert(new FieldType.Code(4, 6), Map.of(), new Content.Code("user 3")).value())
         .isEqualTo(new Value.Secret("user 3"));
     assertThat(convert(TENS, Map.of(), new Content.Code("user 3")).value()).isNull();
   }

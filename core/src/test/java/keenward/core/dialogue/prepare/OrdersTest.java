@@ -181,11 +181,10 @@ class OrdersTest {
     // The account is shown where it is entered first, but not where it is entered again and stored.
     assertThat(orders.refused().reasons())
         .singleElement()
-        .satisfies(
-            reason -> {
-              assertThat(reason.kind()).isEqualTo(Reason.Kind.CONSENT_NEEDED);
-              assertThat(reason.remedy()).contains("overwrite account unseen");
-            });
+        .satisfies(reason -> {
+          assertThat(reason.kind()).isEqualTo(Reason.Kind.CONSENT_NEEDED);
+          assertThat(reason.remedy()).contains("overwrite account unseen");
+        });
     orders.consents = Set.of("account");
     assertThat(orders.ready().order().overwritten())
         .singleElement()
@@ -213,11 +212,10 @@ class OrdersTest {
     Prepared.Ready ready = orders.ready();
     assertThat(ready.order().passing())
         .singleElement()
-        .satisfies(
-            change -> {
-              assertThat(change.slot().describe()).isEqualTo("zone 1 name");
-              assertThat(change.putBack()).isTrue();
-            });
+        .satisfies(change -> {
+          assertThat(change.slot().describe()).isEqualTo("zone 1 name");
+          assertThat(change.putBack()).isTrue();
+        });
     assertThat(ready.proof().finalMemory().orElseThrow().get(orders.layout.slot("zone.name", 1)))
         .isEqualTo(new Value.Text("AB"));
   }
@@ -242,15 +240,10 @@ class OrdersTest {
                 .reasons())
         .extracting(Reason::kind)
         .containsExactly(Reason.Kind.OUT_OF_RANGE, Reason.Kind.OUT_OF_RANGE);
-    assertThat(
-            new SmallOrders()
-                .plan("code", 0, new Value.Secret("other"))
-                .refused()
-                .reasons())
+    assertThat(new SmallOrders().plan("code", 0, new Value.Secret("other")).refused().reasons())
         .extracting(Reason::kind)
         .containsExactly(Reason.Kind.NOT_WRITABLE);
-    assertThat(
-            new SmallOrders().plan("zone.name", 1, new Value.Text("AB")).refused().reasons())
+    assertThat(new SmallOrders().plan("zone.name", 1, new Value.Text("AB")).refused().reasons())
         .extracting(Reason::kind)
         .containsExactly(Reason.Kind.NO_WAY);
   }

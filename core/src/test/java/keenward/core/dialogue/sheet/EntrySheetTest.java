@@ -11,8 +11,7 @@ class EntrySheetTest {
   @Test
   void listsEveryZoneWithWhatThePlanStatesAndNothingElse() {
     EntrySheet sheet =
-        EntrySheet.of(
-            PlanBuilder.site().zone(1, "Kiosk door", ZoneResponse.ENTRY_EXIT).build());
+        EntrySheet.of(PlanBuilder.site().zone(1, "Kiosk door", ZoneResponse.ENTRY_EXIT).build());
     EntrySheet.Part zone =
         sheet.parts().stream()
             .filter(part -> part.title().equals("Zone 1"))

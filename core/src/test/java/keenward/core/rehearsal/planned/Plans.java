@@ -21,7 +21,9 @@ final class Plans {
 
   private Plans() {}
 
-  /** A workshop with a flat above and a shared hall; the passage motion is instant, on the way in. */
+  /**
+   * A workshop with a flat above and a shared hall; the passage motion is instant, on the way in.
+   */
   static SitePlan workshop() {
     return PlanBuilder.site("Chandler's loft")
         .floor(
@@ -35,48 +37,75 @@ final class Plans {
                     .opening("Inner door", OpeningKind.DOOR, "Workshop", "Passage")
                     .opening("Street door", OpeningKind.DOOR, "Hall", EdgeSelector.OUTSIDE))
         .device("Yard contact", DeviceKind.CONTACT, d -> d.wired().room("Workshop").on("Yard door"))
-        .device("Inner contact", DeviceKind.CONTACT, d -> d.wired().room("Workshop").on("Inner door"))
-        .device("Street contact", DeviceKind.CONTACT, d -> d.radio("11").room("Hall").on("Street door"))
+        .device(
+            "Inner contact", DeviceKind.CONTACT, d -> d.wired().room("Workshop").on("Inner door"))
+        .device(
+            "Street contact", DeviceKind.CONTACT, d -> d.radio("11").room("Hall").on("Street door"))
         .device("Passage eye", DeviceKind.MOTION, d -> d.wired().room("Passage"))
         .device("Workshop eye", DeviceKind.MOTION, d -> d.wired().room("Workshop"))
         .device("Loft smoke", DeviceKind.SMOKE, d -> d.radio("12").latching(true))
         .device("Passage keys", DeviceKind.KEYPAD, d -> d.bus().room("Passage"))
         .device("Loft keys", DeviceKind.KEYPAD, d -> d.bus())
         .device("Blue fob", DeviceKind.FOB, d -> d.radio("13"))
-        .panel(
-            panel ->
-                panel
-                    .entryDelay(1, "30 s")
-                    .entryDelay(2, "45 s")
-                    .exitTime("50 s")
-                    .sounderTime("4 min")
-                    .abortWindow("20 s")
-                    .swingerLimit(3)
-                    .radioSupervision("2 h")
-                    .crossZone("40 s", 4, 5))
+        .panel(panel ->
+            panel
+                .entryDelay(1, "30 s")
+                .entryDelay(2, "45 s")
+                .exitTime("50 s")
+                .sounderTime("4 min")
+                .abortWindow("20 s")
+                .swingerLimit(3)
+                .radioSupervision("2 h")
+                .crossZone("40 s", 4, 5))
         .partition("Workshop", 1, List.of("Passage keys", "Blue fob"))
         .partition("Loft", 2, List.of("Loft keys"))
         .commonArea("Hall", 3, List.of("Workshop", "Loft"))
         .zone(
-            1, "Yard door", ZoneResponse.ENTRY_EXIT, z -> z.in("Workshop").device("Yard contact").entryDelay(1))
-        .zone(2, "Inner door", ZoneResponse.FOLLOWER, z -> z.in("Workshop").device("Inner contact").follows(1))
+            1,
+            "Yard door",
+            ZoneResponse.ENTRY_EXIT,
+            z -> z.in("Workshop").device("Yard contact").entryDelay(1))
+        .zone(
+            2,
+            "Inner door",
+            ZoneResponse.FOLLOWER,
+            z -> z.in("Workshop").device("Inner contact").follows(1))
         .zone(3, "Passage", ZoneResponse.INSTANT, z -> z.in("Workshop").device("Passage eye"))
         .zone(4, "Workshop", ZoneResponse.FOLLOWER, z -> z.in("Workshop").device("Workshop eye"))
         .zone(
             5,
             "Loft stair",
             ZoneResponse.FOLLOWER,
-            z -> z.in("Loft").kind(DeviceKind.MOTION).liveIn(ArmingMode.AWAY, ArmingMode.NIGHT).entryDelay(2))
+            z ->
+                z.in("Loft")
+                    .kind(DeviceKind.MOTION)
+                    .liveIn(ArmingMode.AWAY, ArmingMode.NIGHT)
+                    .entryDelay(2))
         .zone(
-            6, "Street door", ZoneResponse.ENTRY_EXIT, z -> z.in("Hall").device("Street contact").entryDelay(2))
+            6,
+            "Street door",
+            ZoneResponse.ENTRY_EXIT,
+            z -> z.in("Hall").device("Street contact").entryDelay(2))
         .zone(7, "Loft smoke", ZoneResponse.FIRE, z -> z.in("Loft").device("Loft smoke"))
-        .zone(8, "Bench button", ZoneResponse.HOLD_UP, z -> z.in("Workshop").kind(DeviceKind.HOLD_UP_BUTTON))
+        .zone(
+            8,
+            "Bench button",
+            ZoneResponse.HOLD_UP,
+            z -> z.in("Workshop").kind(DeviceKind.HOLD_UP_BUTTON))
         .zone(
             9,
             "Hatch",
             ZoneResponse.PERIMETER,
-            z -> z.in("Workshop", "Loft").kind(DeviceKind.CONTACT).mayForceArm(true).mayBypass(false))
-        .zone(10, "Freezer", ZoneResponse.TECHNICAL, z -> z.in("Loft").kind(DeviceKind.TEMPERATURE).restore(false))
+            z ->
+                z.in("Workshop", "Loft")
+                    .kind(DeviceKind.CONTACT)
+                    .mayForceArm(true)
+                    .mayBypass(false))
+        .zone(
+            10,
+            "Freezer",
+            ZoneResponse.TECHNICAL,
+            z -> z.in("Loft").kind(DeviceKind.TEMPERATURE).restore(false))
         .user(1, "Rosa", UserRole.MASTER, List.of("Workshop", "Loft", "Hall"))
         .user(2, "Apprentice", UserRole.ARM_ONLY, List.of("Workshop"))
         .user(3, "Pressed", UserRole.DURESS, List.of("Workshop"))

@@ -48,14 +48,14 @@ class StandardScenariosTest {
     SitePlan plan = Plans.workshop();
     Highlights highlights = played(plan, named(plan, "Street door: a burglar comes in"));
     // Entry delay 45 s, abort window 20 s.
-    assertThat(highlights.text())
-        .isEqualTo("alarm 23:00:45, heard 23:00:45, reported 23:01:05");
+    assertThat(highlights.text()).isEqualTo("alarm 23:00:45, heard 23:00:45, reported 23:01:05");
   }
 
   @Test
   void servesAPlanOfThreeZones() {
     SitePlan plan = Plans.threeZones();
-    assertThat(scenarios(plan)).extracting(StandardScenario::name)
+    assertThat(scenarios(plan))
+        .extracting(StandardScenario::name)
         .containsExactly(
             "System: armed away, but nobody leaves",
             "Door: left open on leaving",

@@ -46,7 +46,8 @@ class SystemModelsTest {
                     .zone(1, "Door", ZoneResponse.ENTRY_EXIT)
                     .build())
             .model();
-    // CP-01 defaults, reference/cp01.csv: abort window 30 s, swinger 2 trips, restart and unvacated premises on.
+    // CP-01 defaults, reference/cp01.csv: abort window 30 s, swinger 2 trips, restart and unvacated
+    // premises on.
     assertThat(model.timings().of(TimingSetting.ABORT_WINDOW)).isEqualTo(300);
     assertThat(model.zones().getFirst().swingerLimit()).isEqualTo(2);
     assertThat(model.options().has(Option.EXIT_RESTART)).isTrue();
@@ -67,8 +68,7 @@ class SystemModelsTest {
             ZoneTrait.ABORTABLE, ZoneTrait.BYPASSABLE, ZoneTrait.RESTORE_REPORTED);
     assertThat(zone(6).traits()).contains(ZoneTrait.RADIO);
     assertThat(zone(7).traits())
-        .containsExactlyInAnyOrder(
-            ZoneTrait.RADIO, ZoneTrait.LATCHING, ZoneTrait.RESTORE_REPORTED);
+        .containsExactlyInAnyOrder(ZoneTrait.RADIO, ZoneTrait.LATCHING, ZoneTrait.RESTORE_REPORTED);
     assertThat(zone(8).traits())
         .containsExactlyInAnyOrder(ZoneTrait.SILENT, ZoneTrait.RESTORE_REPORTED);
     assertThat(zone(9).traits()).contains(ZoneTrait.FORCEABLE).doesNotContain(ZoneTrait.BYPASSABLE);
@@ -117,18 +117,18 @@ class SystemModelsTest {
   void saysWhatItTookWhereThePlanIsSilent() {
     PlannedSystem kiosk = SystemModels.from(Plans.threeZones());
     assertThat(kiosk.model().users()).extracting(UserModel::name).containsExactly("Somebody");
-    assertThat(kiosk.assumptions()).extracting(Assumption::text)
+    assertThat(kiosk.assumptions())
+        .extracting(Assumption::text)
         .containsExactly("no users are named: somebody who may do everything is taken");
     PlannedSystem odd =
         SystemModels.from(
             PlanBuilder.site()
-                .panel(
-                    panel ->
-                        panel
-                            .exitTime("60.25 s")
-                            .entryDelay(1, "20 s")
-                            .crossZone("60 s", 1, 77)
-                            .sounderTime("0 s"))
+                .panel(panel ->
+                    panel
+                        .exitTime("60.25 s")
+                        .entryDelay(1, "20 s")
+                        .crossZone("60 s", 1, 77)
+                        .sounderTime("0 s"))
                 .zone(1, "Door", ZoneResponse.ENTRY_EXIT, zone -> zone.entryDelay(4))
                 .user(1, "Rosa", UserRole.MASTER)
                 .build());

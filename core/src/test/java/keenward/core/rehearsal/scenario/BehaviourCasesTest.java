@@ -12,7 +12,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Runs the behaviour cases; their numbers are those of docs/methods/rehearsal.md. Common practice, no source. */
+/**
+ * Runs the behaviour cases; their numbers are those of docs/methods/rehearsal.md. Common practice,
+ * no source.
+ */
 class BehaviourCasesTest {
 
   /** Rows that no script can reach; {@code EngineTest} cites them. */

@@ -15,8 +15,8 @@ import keenward.core.rehearsal.Systems;
 import keenward.core.rehearsal.TimingSetting;
 
 /**
- * An executable scenario: a script about the test system, preceded by lines that say which behaviours it shows ({@code rows})
- * and how the system differs from the usual one ({@code given}).
+ * An executable scenario: a script about the test system, preceded by lines that say which
+ * behaviours it shows ({@code rows}) and how the system differs from the usual one ({@code given}).
  */
 record CaseFile(String name, List<String> rows, SystemModel model, String script) {
 

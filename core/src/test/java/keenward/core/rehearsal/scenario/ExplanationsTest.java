@@ -30,11 +30,10 @@ class ExplanationsTest {
       List<Output> told = new ArrayList<>();
       List<Reasons.Moment> moments = new ArrayList<>();
       Reasons reasons =
-          new Reasons(
-              (output, moment) -> {
-                told.add(output);
-                moments.add(moment);
-              });
+          new Reasons((output, moment) -> {
+            told.add(output);
+            moments.add(moment);
+          });
       State plain = engine.atRest(0);
       State explained = plain;
       int now = 0;

@@ -45,9 +45,7 @@ class ScriptPageTest {
     assertThat(parsed.problems()).isEmpty();
     Rehearsal.Result result = Rehearsal.run(SHOP, parsed.script().orElseThrow());
     assertThat(result.unmet()).isEmpty();
-    page =
-        PageParts.filled(
-            page, "timeline", "```\n" + result.timeline().text(true) + "```\n");
+    page = PageParts.filled(page, "timeline", "```\n" + result.timeline().text(true) + "```\n");
     page = PageParts.filled(page, "mistakes", mistakes());
     Golden.assertSame(PAGE, page);
   }

@@ -69,8 +69,8 @@ class ScriptParserTest {
 
   @Test
   void countsColumnsInCharacters() {
-    assertThat(problems("  open \"\ud83d\udd14\" x")).containsExactly(
-        "1:8: there is no zone \"\ud83d\udd14\"; expected the name of a zone");
+    assertThat(problems("  open \"\ud83d\udd14\" x"))
+        .containsExactly("1:8: there is no zone \"\ud83d\udd14\"; expected the name of a zone");
   }
 
   @Test
@@ -88,16 +88,16 @@ class ScriptParserTest {
 
   @Test
   void refusesControlCharacters() {
-    assertThat(problems("open \"D\u00071\"")).containsExactly(
-        "1:8: a control character; expected letters that can be seen");
+    assertThat(problems("open \"D\u00071\""))
+        .containsExactly("1:8: a control character; expected letters that can be seen");
   }
 
   @Test
   void refusesWhatIsTooLong() {
-    assertThat(problems("#".repeat(2_000_000))).containsExactly(
-        "1:1: a script of 2000000 characters; expected at most 1048576");
-    assertThat(problems("\n".repeat(30_000))).containsExactly(
-        "1:1: a script of 30001 lines; expected at most 20000");
+    assertThat(problems("#".repeat(2_000_000)))
+        .containsExactly("1:1: a script of 2000000 characters; expected at most 1048576");
+    assertThat(problems("\n".repeat(30_000)))
+        .containsExactly("1:1: a script of 30001 lines; expected at most 20000");
   }
 
   @Test
@@ -188,7 +188,12 @@ class ScriptParserTest {
                 40, "D1", keenward.core.plan.ZoneResponse.PERIMETER, 131));
     SystemModel doubled =
         new SystemModel(
-            MODEL.partitions(), zones, MODEL.users(), MODEL.keypads(), List.of(), MODEL.timings(),
+            MODEL.partitions(),
+            zones,
+            MODEL.users(),
+            MODEL.keypads(),
+            List.of(),
+            MODEL.timings(),
             MODEL.options());
     assertThat(ScriptParser.parse("open D1", doubled).problems())
         .extracting(ScriptProblem::text)
@@ -213,7 +218,9 @@ class ScriptParserTest {
       } catch (RuntimeException thrown) {
         throw new AssertionError("seed " + seed + ": " + text, thrown);
       }
-      assertThat(parsed.script().isPresent()).as("seed %d", seed).isEqualTo(parsed.problems().isEmpty());
+      assertThat(parsed.script().isPresent())
+          .as("seed %d", seed)
+          .isEqualTo(parsed.problems().isEmpty());
     }
   }
 

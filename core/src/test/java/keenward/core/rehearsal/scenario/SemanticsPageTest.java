@@ -25,7 +25,9 @@ class SemanticsPageTest {
   }
 
   private static String settings() {
-    StringBuilder table = new StringBuilder("| setting | what it is | default | source |\n| --- | --- | --- | --- |\n");
+    StringBuilder table =
+        new StringBuilder(
+            "| setting | what it is | default | source |\n| --- | --- | --- | --- |\n");
     for (TimingSetting setting : TimingSetting.values()) {
       boolean count = setting == TimingSetting.WRONG_CODE_LIMIT;
       String value =
@@ -36,7 +38,8 @@ class SemanticsPageTest {
   }
 
   private static String choices() {
-    StringBuilder table = new StringBuilder("| choice | what it means | default |\n| --- | --- | --- |\n");
+    StringBuilder table =
+        new StringBuilder("| choice | what it means | default |\n| --- | --- | --- |\n");
     for (Option option : Option.values()) {
       row(table, option.word(), option.meaning(), option.standard() ? "yes" : "no");
     }

@@ -75,13 +75,13 @@ class TimelineTest {
   void keepsInputsAndOutputsBesideTheWords() {
     Timeline timeline = run("t+0 open D1\n");
     assertThat(timeline.rows().getFirst().input()).contains(new Input.ZoneOpened(0));
-    assertThat(timeline.rows().get(1).output())
-        .containsInstanceOf(Output.Annunciation.class);
-    assertThat(timeline.text(false)).isEqualTo(
-        """
-        00:00:00  input        D1 opens
-        00:00:00  keypad tone  A: chime
-        """);
+    assertThat(timeline.rows().get(1).output()).containsInstanceOf(Output.Annunciation.class);
+    assertThat(timeline.text(false))
+        .isEqualTo(
+            """
+            00:00:00  input        D1 opens
+            00:00:00  keypad tone  A: chime
+            """);
   }
 
   @Test
@@ -103,7 +103,8 @@ class TimelineTest {
         """;
     Rehearsal.Result result =
         Rehearsal.run(model, ScriptParser.parse(script, model).script().orElseThrow());
-    assertThat(result.unmet()).extracting(Unmet::line)
+    assertThat(result.unmet())
+        .extracting(Unmet::line)
         .containsExactly(2, 3, 4, 5, 6, 7, 8, 8, 8, 9, 11, 10);
     assertThat(result.unmet().getFirst().text())
         .isEqualTo(

@@ -21,7 +21,8 @@ class SerialUsedTwiceTest {
   void findsOneSerialOnTwoDevicesHoweverItIsWritten() {
     PlanBuilder plan =
         PlanBuilder.site()
-            .device("Changing", MOTION, device -> device.radio("90 4411 05").inputs("sensor", "lid"))
+            .device(
+                "Changing", MOTION, device -> device.radio("90 4411 05").inputs("sensor", "lid"))
             .device("Workshop", MOTION, device -> device.radio("90-441105").inputs("sensor", "lid"))
             .zone(7, "Changing", INSTANT, zone -> zone.device("Changing"))
             .zone(9, "Workshop", INSTANT, zone -> zone.device("Workshop"));

@@ -55,15 +55,16 @@ class PlanExceedsPanelTest {
         .containsExactlyElementsOf(cannot.stream().map(CannotExpress::place).toList());
     assertThat(lines(on(plan)))
         .anySatisfy(line ->
-                assertThat(line)
-                    .startsWith("error at ")
-                    .endsWith(": Zone 9 is wired; expected wired zones 1 to 8."));
+            assertThat(line)
+                .startsWith("error at ")
+                .endsWith(": Zone 9 is wired; expected wired zones 1 to 8."));
   }
 
   @Test
   void findsMoreKeypadsThanItConnects() {
     PlanBuilder plan = PlanBuilder.site().device("A", KEYPAD);
-    assertThat(lines(on(plan))).noneMatch(line -> line.contains("keypad,") || line.contains("connects"));
+    assertThat(lines(on(plan)))
+        .noneMatch(line -> line.contains("keypad,") || line.contains("connects"));
 
     assertThat(lines(on(plan.device("B", KEYPAD))))
         .contains("error at devices: The plan has 2 keypads, and 'Test panel' connects 1.");

@@ -19,7 +19,12 @@ class SupplyBeyondPanelTest {
 
   private static final Capacity SMALL =
       new Capacity(
-          Map.of(), Map.of(), OptionalInt.of(600), OptionalInt.of(400), List.of(7000, 12000), OptionalInt.empty());
+          Map.of(),
+          Map.of(),
+          OptionalInt.of(600),
+          OptionalInt.of(400),
+          List.of(7000, 12000),
+          OptionalInt.empty());
 
   private final SupplyBeyondPanel rule = new SupplyBeyondPanel();
 

@@ -27,7 +27,10 @@ class CataloguePageTest {
         .isEqualTo(page);
   }
 
-  /** Anchors as CommonMark renderers of code hosts make them: lower case, marks dropped, blanks to hyphens. */
+  /**
+   * Anchors as CommonMark renderers of code hosts make them: lower case, marks dropped, blanks to
+   * hyphens.
+   */
   @Test
   void linksEveryRowToItsSection() {
     String page = CataloguePage.markdown();
@@ -38,9 +41,11 @@ class CataloguePageTest {
       assertThat(
               page.lines()
                   .filter(line -> line.startsWith("### "))
-                  .map(
-                      line ->
-                          line.substring(4).toLowerCase(Locale.ROOT).replace(":", "").replace(' ', '-')))
+                  .map(line ->
+                      line.substring(4)
+                          .toLowerCase(Locale.ROOT)
+                          .replace(":", "")
+                          .replace(' ', '-')))
           .contains(anchor);
       count++;
     }

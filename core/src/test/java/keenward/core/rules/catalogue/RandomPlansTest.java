@@ -34,8 +34,22 @@ class RandomPlansTest {
 
   private static final Set<String> SECTIONS =
       Set.of(
-          "site", "regime", "monitoring", "people", "floors", "types", "devices", "supplies",
-          "junctions", "cables", "panel", "partitions", "zones", "users", "service", "unplaced");
+          "site",
+          "regime",
+          "monitoring",
+          "people",
+          "floors",
+          "types",
+          "devices",
+          "supplies",
+          "junctions",
+          "cables",
+          "panel",
+          "partitions",
+          "zones",
+          "users",
+          "service",
+          "unplaced");
 
   @Test
   void judgeAnyPlanTheSameWayTwice() {
@@ -65,12 +79,16 @@ class RandomPlansTest {
     assertThat(finding.what()).endsWith(".").doesNotContain("null", "Optional", "[", "  ");
     assertThat(finding.remedy()).endsWith(".").doesNotContain("null", "Optional");
     assertThat(SECTIONS).contains(finding.place().steps().getFirst());
-    assertThat(plan.zones().stream().map(Zone::number).toList()).containsAll(finding.involved().zones());
+    assertThat(plan.zones().stream().map(Zone::number).toList())
+        .containsAll(finding.involved().zones());
   }
 
   private static void assertSound(NotAssessed notAssessed) {
     assertThat(SECTIONS).contains(notAssessed.place().steps().getFirst());
-    assertThat(notAssessed.why()).isNotBlank().doesNotContain("null", "Optional").doesNotEndWith(".");
+    assertThat(notAssessed.why())
+        .isNotBlank()
+        .doesNotContain("null", "Optional")
+        .doesNotEndWith(".");
     assertThat(notAssessed.lineToAdd()).isNotBlank();
   }
 
@@ -113,7 +131,8 @@ class RandomPlansTest {
           details -> zone(random, details, devices, hasPartitions));
     }
     if (random.nextBoolean()) {
-      plan.supply("Main", supply -> supply.rating("500 mA").battery("7 Ah").batteryFitted("2022-05-01"));
+      plan.supply(
+          "Main", supply -> supply.rating("500 mA").battery("7 Ah").batteryFitted("2022-05-01"));
     }
     if (random.nextBoolean() && devices > 0) {
       plan.person(
@@ -166,7 +185,9 @@ class RandomPlansTest {
     if (random.nextInt(3) == 0) {
       zone.liveIn(any(random, ArmingMode.values()));
     }
-    Optional.of(100 + random.nextInt(400)).filter(code -> random.nextBoolean()).ifPresent(zone::event);
+    Optional.of(100 + random.nextInt(400))
+        .filter(code -> random.nextBoolean())
+        .ifPresent(zone::event);
     zone.mayBypass(random.nextBoolean());
   }
 

@@ -73,12 +73,11 @@ class RuleRegistryTest {
     assertThat(card.brokenExample()).startsWith("keenward: 1\n");
     assertThat(card.mendedExample()).startsWith("keenward: 1\n").isNotEqualTo(card.brokenExample());
     card.nearMiss()
-        .ifPresent(
-            text ->
-                assertThat(text)
-                    .startsWith("keenward: 1\n")
-                    .isNotEqualTo(card.mendedExample())
-                    .isNotEqualTo(card.brokenExample()));
+        .ifPresent(text ->
+            assertThat(text)
+                .startsWith("keenward: 1\n")
+                .isNotEqualTo(card.mendedExample())
+                .isNotEqualTo(card.brokenExample()));
   }
 
   @ParameterizedTest
@@ -92,10 +91,9 @@ class RuleRegistryTest {
   @MethodSource("rules")
   void readsAPageWhereItSaysSo(Rule rule) {
     assertThat(rule.card().sources())
-        .allSatisfy(
-            source ->
-                assertThat(source.page().isEmpty())
-                    .as(source.words())
-                    .isEqualTo(source.how() != Source.How.READ));
+        .allSatisfy(source ->
+            assertThat(source.page().isEmpty())
+                .as(source.words())
+                .isEqualTo(source.how() != Source.How.READ));
   }
 }

@@ -38,7 +38,8 @@ class InstantZoneOnEntryWalkTest {
                 + " 'Yard door' to 'Office keypad' leads through its door 'Office door'.",
             "error at zones / 4 / response: Zone 4 'Office motion' alarms at once, and the way from"
                 + " 'Yard door' to 'Office keypad' leads through its room 'Office'.");
-    assertThat(run(rule, plan).findings().getFirst().involved().openings()).containsExactly("Yard door");
+    assertThat(run(rule, plan).findings().getFirst().involved().openings())
+        .containsExactly("Yard door");
   }
 
   @Test
@@ -47,7 +48,11 @@ class InstantZoneOnEntryWalkTest {
         BakeryLikeSite.plan()
             .zone(2, "Passage", FOLLOWER, zone -> zone.device("Passage motion").follows(1))
             .zone(3, "Office", INSTANT, zone -> zone.device("Office motion").liveIn(NIGHT))
-            .zone(4, "Door", PERIMETER, zone -> zone.device("Office contact").reason("magnet removed"));
+            .zone(
+                4,
+                "Door",
+                PERIMETER,
+                zone -> zone.device("Office contact").reason("magnet removed"));
 
     assertThat(findings(rule, plan)).isEmpty();
     assertThat(run(rule, plan).judgedCount()).isEqualTo(1);
@@ -108,7 +113,8 @@ class InstantZoneOnEntryWalkTest {
         .startsWith("floors: whether a zone alarms at once on the way in: the ways in, since");
     assertThat(
             notAssessed(
-                rule, BakeryLikeSite.plan().zone(7, "Somewhere", INSTANT, zone -> zone.kind(MOTION))))
+                rule,
+                BakeryLikeSite.plan().zone(7, "Somewhere", INSTANT, zone -> zone.kind(MOTION))))
         .containsExactly(
             "zones / 7: whether zone 7 'Somewhere' is on a way in, since the plan does not say where;"
                 + " add: room: Hall");

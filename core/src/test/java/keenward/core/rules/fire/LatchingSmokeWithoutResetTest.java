@@ -56,7 +56,10 @@ class LatchingSmokeWithoutResetTest {
         .singleElement()
         .asString()
         .endsWith("add: latching: no");
-    assertThat(notAssessed(rule, smoke(true))).singleElement().asString().endsWith("add: supply: Main");
+    assertThat(notAssessed(rule, smoke(true)))
+        .singleElement()
+        .asString()
+        .endsWith("add: supply: Main");
     assertThat(notAssessed(rule, smoke(true).supply("Main", supply -> supply.rating("1 A"))))
         .singleElement()
         .asString()

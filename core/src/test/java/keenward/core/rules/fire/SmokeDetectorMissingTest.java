@@ -16,7 +16,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import keenward.core.plan.PlanBuilder;
 import org.junit.jupiter.api.Test;
 
-/** NFPA 72 (2010) chapter 29: in every sleeping room, outside each sleeping area, on every level. */
+/**
+ * NFPA 72 (2010) chapter 29: in every sleeping room, outside each sleeping area, on every level.
+ */
 class SmokeDetectorMissingTest {
 
   private final SmokeDetectorMissing rule = new SmokeDetectorMissing();

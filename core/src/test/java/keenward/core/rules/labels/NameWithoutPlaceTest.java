@@ -19,7 +19,9 @@ class NameWithoutPlaceTest {
   void findsNamesThatSayNoPlace(String name) {
     assertThat(findings(rule, PlanBuilder.site().zone(3, name, INSTANT)))
         .containsExactly(
-            "advice at zones / 3 / name: Zone 3 '" + name + "' has a name that does not say where it is.");
+            "advice at zones / 3 / name: Zone 3 '"
+                + name
+                + "' has a name that does not say where it is.");
   }
 
   @ParameterizedTest
@@ -31,8 +33,7 @@ class NameWithoutPlaceTest {
   @Test
   void judgesEveryZone() {
     assertThat(
-            run(
-                    rule, PlanBuilder.site().zone(1, "Hall", INSTANT).zone(2, "Store", INSTANT))
+            run(rule, PlanBuilder.site().zone(1, "Hall", INSTANT).zone(2, "Store", INSTANT))
                 .judgedCount())
         .isEqualTo(2);
   }

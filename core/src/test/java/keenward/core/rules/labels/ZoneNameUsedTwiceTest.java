@@ -17,7 +17,8 @@ class ZoneNameUsedTwiceTest {
         PlanBuilder.site().zone(1, "Store  window", PERIMETER).zone(2, "Store Window", PERIMETER);
 
     assertThat(findings(rule, plan))
-        .containsExactly("warning at zones / 2 / name: Zones 1 and 2 are both named 'Store Window'.");
+        .containsExactly(
+            "warning at zones / 2 / name: Zones 1 and 2 are both named 'Store Window'.");
   }
 
   @Test

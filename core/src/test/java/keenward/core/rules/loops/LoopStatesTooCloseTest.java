@@ -32,7 +32,10 @@ class LoopStatesTooCloseTest {
     assertThat(findings(rule, loop(DOUBLE_RESISTOR, "10 kohm", "1 kohm"))).hasSize(1);
   }
 
-  /** 1.00 k, 1.00 k and 3.01 k: rest 1000, alarm 2000, fault 4010, both 5010 ohm, all gaps over 20 % (computed). */
+  /**
+   * 1.00 k, 1.00 k and 3.01 k: rest 1000, alarm 2000, fault 4010, both 5010 ohm, all gaps over 20 %
+   * (computed).
+   */
   @Test
   void passesTheUsualTripleAndExactlyAFifth() {
     assertThat(findings(rule, loop(TRIPLE_RESISTOR, "1 kohm", "1 kohm", "3.01 kohm"))).isEmpty();

@@ -39,7 +39,11 @@ class WrongNumberOfResistorsTest {
             .zone(1, "A", PERIMETER, zone -> zone.wiring(NONE))
             .zone(2, "B", PERIMETER, zone -> zone.wiring(SINGLE_RESISTOR, "5.6 kohm"))
             .zone(3, "C", PERIMETER, zone -> zone.wiring(DOUBLE_RESISTOR, "1 kohm", "1 kohm"))
-            .zone(4, "D", PERIMETER, zone -> zone.wiring(TRIPLE_RESISTOR, "1 kohm", "1 kohm", "3 kohm"));
+            .zone(
+                4,
+                "D",
+                PERIMETER,
+                zone -> zone.wiring(TRIPLE_RESISTOR, "1 kohm", "1 kohm", "3 kohm"));
 
     assertThat(findings(rule, plan)).isEmpty();
     assertThat(run(rule, plan).judgedCount()).isEqualTo(4);

@@ -58,8 +58,7 @@ class KeypadInsideOtherPartitionTest {
 
   @Test
   void doesNotAssessAKeypadWithoutARoom() {
-    assertThat(
-            notAssessed(rule, site(List.of("Store keypad")).device("Store keypad", KEYPAD)))
+    assertThat(notAssessed(rule, site(List.of("Store keypad")).device("Store keypad", KEYPAD)))
         .singleElement()
         .asString()
         .endsWith("in which room 'Store keypad' is; add: room: Hall");

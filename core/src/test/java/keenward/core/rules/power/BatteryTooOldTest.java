@@ -15,7 +15,8 @@ class BatteryTooOldTest {
   private final BatteryTooOld rule = new BatteryTooOld();
 
   private static PlanBuilder site() {
-    return PlanBuilder.site().supply("Main", supply -> supply.battery("7 Ah").batteryFitted("2022-10-05"));
+    return PlanBuilder.site()
+        .supply("Main", supply -> supply.battery("7 Ah").batteryFitted("2022-10-05"));
   }
 
   private static CheckInput on(String day) {
@@ -37,7 +38,8 @@ class BatteryTooOldTest {
         .containsExactly(
             "supplies / Main / battery: the age of the battery of 'Main', since no day is given on which"
                 + " to judge it; add: --as-of YYYY-MM-DD");
-    assertThat(notAssessed(rule, PlanBuilder.site().supply("Main", supply -> supply.battery("7 Ah"))))
+    assertThat(
+            notAssessed(rule, PlanBuilder.site().supply("Main", supply -> supply.battery("7 Ah"))))
         .singleElement()
         .asString()
         .endsWith("add: battery: { fitted: YYYY-MM-DD }");

@@ -30,7 +30,10 @@ class BatteryTooSmallTest {
                     .battery(battery));
   }
 
-  /** NFPA 72 household, 24 h and 4 min: 0.1 A x 24 h + 0.15 A x 4/60 h = 2.41 Ah; x 1.25 = 3.0125 Ah. */
+  /**
+   * NFPA 72 household, 24 h and 4 min: 0.1 A x 24 h + 0.15 A x 4/60 h = 2.41 Ah; x 1.25 = 3.0125
+   * Ah.
+   */
   @Test
   void findsABatteryBelowTheNeedAndPassesOneAboveIt() {
     assertThat(findings(rule, site("3 Ah")))
@@ -45,20 +48,19 @@ class BatteryTooSmallTest {
 
   @Test
   void doesNotPassABatteryWhileACurrentIsUnknown() {
-    PlanBuilder plan =
-        site("7 Ah").device("Siren", SIREN, device -> device.wired().supply("Main"));
+    PlanBuilder plan = site("7 Ah").device("Siren", SIREN, device -> device.wired().supply("Main"));
 
     assertThat(findings(rule, plan)).isEmpty();
     assertThat(notAssessed(rule, plan))
         .singleElement()
         .asString()
-        .startsWith("devices / Siren: whether the battery of 'Main' is large enough; 2 facts missing");
+        .startsWith(
+            "devices / Siren: whether the battery of 'Main' is large enough; 2 facts missing");
   }
 
   @Test
   void findsABatteryTooSmallForWhatIsKnown() {
-    PlanBuilder plan =
-        site("2 Ah").device("Siren", SIREN, device -> device.wired().supply("Main"));
+    PlanBuilder plan = site("2 Ah").device("Siren", SIREN, device -> device.wired().supply("Main"));
 
     assertThat(findings(rule, plan)).singleElement().asString().contains("needs at least");
   }

@@ -31,7 +31,8 @@ class RechargeTooSlowTest {
 
   @Test
   void doesNotAssessWithoutTheChargingCurrent() {
-    assertThat(notAssessed(rule, PlanBuilder.site().supply("Main", supply -> supply.battery("7 Ah"))))
+    assertThat(
+            notAssessed(rule, PlanBuilder.site().supply("Main", supply -> supply.battery("7 Ah"))))
         .hasSize(1);
   }
 }

@@ -22,14 +22,18 @@ class VoltageTooLowTest {
         .cable("To siren", "Main", "Siren", length, "0.22 mm2");
   }
 
-  /** 10.5 V at the end of discharge; 0.22 mm2 has about 0.08 ohm/m, so 2 x 60 m x 0.08 ohm/m x 0.35 A is over 3 V. */
+  /**
+   * 10.5 V at the end of discharge; 0.22 mm2 has about 0.08 ohm/m, so 2 x 60 m x 0.08 ohm/m x 0.35
+   * A is over 3 V.
+   */
   @Test
   void findsASirenAtTheEndOfALongThinCable() {
     assertThat(findings(rule, site("60 m")))
         .singleElement()
         .asString()
         .startsWith("error at devices / Siren / minimum voltage: At 'Siren' ")
-        .endsWith("V arrive from 'Main' through 'To siren' at the end of discharge, and it needs 10 V.");
+        .endsWith(
+            "V arrive from 'Main' through 'To siren' at the end of discharge, and it needs 10 V.");
   }
 
   @Test

@@ -41,7 +41,8 @@ class PastItsLifeTest {
         .hasSize(2)
         .first()
         .asString()
-        .startsWith("warning at devices / Eye / fitted: Device 'Eye' was fitted on 2020-02-29 for 10 y");
+        .startsWith(
+            "warning at devices / Eye / fitted: Device 'Eye' was fitted on 2020-02-29 for 10 y");
   }
 
   /** NFPA 72, from memory: smoke detectors are replaced 10 years after manufacture. */

@@ -14,7 +14,9 @@ class RowNotPlacedTest {
   @Test
   void mentionsEveryRowThatIsLeft() {
     PlanBuilder plan =
-        PlanBuilder.site().unplaced("013;Corridor", "zone 13 is there already").unplaced("x", "no number");
+        PlanBuilder.site()
+            .unplaced("013;Corridor", "zone 13 is there already")
+            .unplaced("x", "no number");
 
     assertThat(findings(rule, plan))
         .containsExactly(

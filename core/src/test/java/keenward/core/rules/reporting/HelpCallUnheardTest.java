@@ -16,8 +16,7 @@ class HelpCallUnheardTest {
 
   @Test
   void findsSilentCallsWithoutMonitoring() {
-    PlanBuilder plan =
-        PlanBuilder.site().zone(3, "Counter", HOLD_UP).user(5, "Threat", DURESS);
+    PlanBuilder plan = PlanBuilder.site().zone(3, "Counter", HOLD_UP).user(5, "Threat", DURESS);
 
     assertThat(findings(rule, plan))
         .containsExactly(

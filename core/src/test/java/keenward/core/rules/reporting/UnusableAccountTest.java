@@ -21,7 +21,8 @@ class UnusableAccountTest {
     assertThat(findings(rule, PlanBuilder.site().monitored(account)))
         .singleElement()
         .asString()
-        .startsWith("error at monitoring / account: Account '" + account + "' cannot be sent as dc-05");
+        .startsWith(
+            "error at monitoring / account: Account '" + account + "' cannot be sent as dc-05");
   }
 
   @ParameterizedTest

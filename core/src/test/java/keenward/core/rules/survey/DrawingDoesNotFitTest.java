@@ -25,7 +25,9 @@ class DrawingDoesNotFitTest {
   @Test
   void tellsEveryProblemOfTheDrawing() {
     PlanBuilder plan = rooms(4);
-    assertThat(findings(rule, plan)).hasSameSizeAs(Building.of(plan.build()).problems()).isNotEmpty();
+    assertThat(findings(rule, plan))
+        .hasSameSizeAs(Building.of(plan.build()).problems())
+        .isNotEmpty();
     assertThat(findings(rule, plan).getFirst()).startsWith("warning at floors / Ground");
   }
 

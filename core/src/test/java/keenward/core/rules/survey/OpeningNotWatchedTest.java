@@ -29,7 +29,10 @@ class OpeningNotWatchedTest {
 
   private final OpeningNotWatched rule = new OpeningNotWatched();
 
-  /** A store of 5 m x 4 m with one window in its south wall, from x 0.5 m to 1.4 m, middle (0.95, 0). */
+  /**
+   * A store of 5 m x 4 m with one window in its south wall, from x 0.5 m to 1.4 m, middle (0.95,
+   * 0).
+   */
   private static PlanBuilder store() {
     return PlanBuilder.site()
         .floor(
@@ -96,7 +99,11 @@ class OpeningNotWatchedTest {
                 with(
                     MOTION,
                     device ->
-                        device.room("Store").at(4, 3).bearing("0 deg").covers(CEILING, "6 m", "90 deg"))))
+                        device
+                            .room("Store")
+                            .at(4, 3)
+                            .bearing("0 deg")
+                            .covers(CEILING, "6 m", "90 deg"))))
         .isEmpty();
   }
 

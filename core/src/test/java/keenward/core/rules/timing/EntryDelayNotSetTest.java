@@ -29,9 +29,7 @@ class EntryDelayNotSetTest {
   @Test
   void findsTheUnsaidFirstDelayWhereOnlyTheSecondIsSet() {
     PlanBuilder plan =
-        PlanBuilder.site()
-            .panel(panel -> panel.entryDelay(2, "45 s"))
-            .zone(1, "Door", ENTRY_EXIT);
+        PlanBuilder.site().panel(panel -> panel.entryDelay(2, "45 s")).zone(1, "Door", ENTRY_EXIT);
 
     assertThat(findings(rule, plan))
         .singleElement()

@@ -36,8 +36,8 @@ class EntryDelayTooShortTest {
   }
 
   /**
-   * A corridor of 20 m, the door in its south wall from x 0.5 m to 1.4 m, an office at its far end on the right; the
-   * office door in the wall x = 2 m, from y 18.5 m to 19.4 m; keypad at (5, 19).
+   * A corridor of 20 m, the door in its south wall from x 0.5 m to 1.4 m, an office at its far end
+   * on the right; the office door in the wall x = 2 m, from y 18.5 m to 19.4 m; keypad at (5, 19).
    */
   private static PlanBuilder corridor(Pace pace, Fact<Span> atKeypad, String delay) {
     return PlanBuilder.site()
@@ -56,7 +56,10 @@ class EntryDelayTooShortTest {
         .zone(1, "Front door", ENTRY_EXIT, zone -> zone.device("Front contact"));
   }
 
-  /** Door to door: hypot(0.6, 18.5) = 18.51 m; door to keypad 3 m; 21.5 m / 0.92 m/s = 23.4 s; + 15 s + 10 s = 48 s. */
+  /**
+   * Door to door: hypot(0.6, 18.5) = 18.51 m; door to keypad 3 m; 21.5 m / 0.92 m/s = 23.4 s; + 15
+   * s + 10 s = 48 s.
+   */
   @Test
   void findsADelayThatASlowWalkerCannotMeet() {
     assertThat(findings(rule, corridor(Pace.SLOW, Fact.of(Span.ofSeconds(15)), "45 s")))

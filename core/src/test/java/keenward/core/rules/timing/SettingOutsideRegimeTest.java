@@ -16,8 +16,9 @@ import keenward.core.rules.Finding;
 import org.junit.jupiter.api.Test;
 
 /**
- * The figures are those of the published texts: CP-01 exit time 45 s to 255 s and abort window 15 s to 45 s (read in
- * trade articles), EN 50131-1 entry time at most 45 s and UL 1023 exit delay at most 60 s (from memory).
+ * The figures are those of the published texts: CP-01 exit time 45 s to 255 s and abort window 15 s
+ * to 45 s (read in trade articles), EN 50131-1 entry time at most 45 s and UL 1023 exit delay at
+ * most 60 s (from memory).
  */
 class SettingOutsideRegimeTest {
 
@@ -80,7 +81,8 @@ class SettingOutsideRegimeTest {
     PlanBuilder plan = PlanBuilder.site().regime(UL1023).panel(panel -> panel.exitTime("90 s"));
 
     assertThat(findings(rule, plan))
-        .containsExactly("error at panel / exit time: Exit time is 90 s; ul1023 (classic listing text) allows at most 60 s.");
+        .containsExactly(
+            "error at panel / exit time: Exit time is 90 s; ul1023 (classic listing text) allows at most 60 s.");
     assertThat(run(rule, plan).judgedCount()).as("entry delay by default, exit time").isEqualTo(2);
   }
 

@@ -20,7 +20,10 @@ import org.junit.jupiter.api.Test;
 
 class EntryWaysTest {
 
-  /** Hall 0 to 3, office 3 to 6, store 6 to 9; doors Front, Hall-Office, Office-Store; keypads in office and store. */
+  /**
+   * Hall 0 to 3, office 3 to 6, store 6 to 9; doors Front, Hall-Office, Office-Store; keypads in
+   * office and store.
+   */
   private static PlanBuilder site() {
     return PlanBuilder.site()
         .floor(
@@ -53,13 +56,14 @@ class EntryWaysTest {
 
     assertThat(ways.ways())
         .singleElement()
-        .satisfies(
-            way -> {
-              assertThat(way.start()).isEqualTo("Front door");
-              assertThat(way.byHabit()).isFalse();
-              assertThat(way.walks()).extracting(walk -> walk.keypad().name()).containsExactly("Office keypad");
-              assertThat(way.walks().getFirst().route().rooms()).containsExactly("Hall", "Office");
-            });
+        .satisfies(way -> {
+          assertThat(way.start()).isEqualTo("Front door");
+          assertThat(way.byHabit()).isFalse();
+          assertThat(way.walks())
+              .extracting(walk -> walk.keypad().name())
+              .containsExactly("Office keypad");
+          assertThat(way.walks().getFirst().route().rooms()).containsExactly("Hall", "Office");
+        });
   }
 
   @Test
@@ -135,10 +139,9 @@ class EntryWaysTest {
         .extracting(MissingFact::lineToAdd)
         .containsExactly("room: Hall");
     assertThat(
-            ways(
-                    site()
-                        .device("Keypad", KEYPAD, device -> device.room("Hall"))
-                        .zone(2, "Side", ENTRY_EXIT, zone -> zone.kind(CONTACT)))
+            ways(site()
+                    .device("Keypad", KEYPAD, device -> device.room("Hall"))
+                    .zone(2, "Side", ENTRY_EXIT, zone -> zone.kind(CONTACT)))
                 .notKnown())
         .extracting(fact -> fact.place().toString())
         .containsExactly("zones / 2 / device");
