@@ -19,6 +19,7 @@ final class Doorkeeper {
 
   private static final String COOKIE = "keenward-start";
   private static final int TOKEN_BYTES = 24;
+  private static final Set<HandlerType> READING = Set.of(HandlerType.GET, HandlerType.HEAD);
 
   private final String token;
 
@@ -42,7 +43,7 @@ final class Doorkeeper {
       refuse(request, 421, "This address is not this workbench's own.");
       return;
     }
-    if (request.method() != HandlerType.GET && request.method() != HandlerType.HEAD) {
+    if (!READING.contains(request.method())) {
       refuse(request, 405, "The workbench only shows; it takes nothing.");
       return;
     }

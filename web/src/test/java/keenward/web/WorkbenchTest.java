@@ -39,8 +39,8 @@ class WorkbenchTest {
       """;
 
   @TempDir Path folder;
-  private Path site = Path.of("");
-  private Workbench workbench = null;
+  private Path site;
+  private Workbench workbench;
   private final HttpClient client =
       HttpClient.newBuilder()
           .cookieHandler(new CookieManager())
