@@ -1,9 +1,12 @@
 package keenward.cli;
 
+import static java.util.Objects.requireNonNull;
+
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import keenward.cli.command.CheckCommand;
 import keenward.cli.command.DemoCommand;
 import keenward.cli.command.JobCommand;
@@ -38,10 +41,10 @@ public final class Main implements Runnable {
         new Surroundings(
             Path.of(System.getProperty("keenward.home", ".")),
             Version.text(),
-            Clock.systemDefaultZone(),
+            Clock.system(ZoneId.systemDefault()),
             new PrintWriter(System.out, false, StandardCharsets.UTF_8),
             new PrintWriter(System.err, true, StandardCharsets.UTF_8),
-            System.console() != null && System.console().isTerminal());
+            requireNonNull(System.console()).isTerminal());
     int exit = commandLine(surroundings).execute(arguments);
     surroundings.out().flush();
     System.exit(exit);

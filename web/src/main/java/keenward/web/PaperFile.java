@@ -1,5 +1,6 @@
 package keenward.web;
 
+import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -12,13 +13,21 @@ import keenward.papers.PdfPack;
 import keenward.usecases.job.PaperPack;
 import keenward.usecases.job.SiteJob;
 
-/**
- * A paper to be looked at or fetched.
- *
- * @param contentType its media type
- * @param bytes its content
- */
-record PaperFile(String contentType, byte[] bytes) {
+/** A paper to be looked at or fetched. */
+final class PaperFile {
+
+  private final String contentType;
+  private final byte[] bytes;
+
+  private PaperFile(String contentType, byte[] bytes) {
+    this.contentType = contentType;
+    this.bytes = bytes;
+  }
+
+  /** Sends it as the answer. */
+  void answer(Context request) {
+    request.contentType(contentType).result(bytes);
+  }
 
   /** The papers of a job. */
   static List<Paper> list(SiteJob job) {

@@ -141,7 +141,7 @@ public final class Workbench implements AutoCloseable {
     request.header(
         "Content-Security-Policy",
         "default-src 'none'; style-src 'unsafe-inline'; img-src data:; font-src data:; frame-ancestors 'none'");
-    request.contentType(paper.get().contentType()).result(paper.get().bytes());
+    paper.get().answer(request);
   }
 
   private void missing(Context request) {

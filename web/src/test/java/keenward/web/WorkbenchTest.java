@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.net.CookieManager;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -100,7 +101,7 @@ class WorkbenchTest {
   @Test
   void refusesAnotherHostName() throws IOException {
     URI address = URI.create(workbench.address());
-    try (Socket socket = new Socket("127.0.0.1", address.getPort())) {
+    try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), address.getPort())) {
       socket
           .getOutputStream()
           .write(
@@ -152,10 +153,11 @@ class WorkbenchTest {
   void answersManyAtOnce() throws Exception {
     get(workbench.address());
     List<CompletableFuture<HttpResponse<String>>> answers = new ArrayList<>();
+    List<Stage> quick = List.of(Stage.PLAN, Stage.FINDINGS, Stage.POWER, Stage.ORDER, Stage.TESTS);
     for (int number = 0; number < 50; number++) {
       answers.add(
           client.sendAsync(
-              request("/sites/kiosk/" + Stage.values()[number % 6].address()).build(),
+              request("/sites/kiosk/" + quick.get(number % quick.size()).address()).build(),
               HttpResponse.BodyHandlers.ofString()));
     }
     for (CompletableFuture<HttpResponse<String>> answer : answers) {

@@ -16,6 +16,7 @@ import keenward.core.dialogue.machine.Slot;
 import keenward.core.dialogue.machine.State;
 import keenward.core.dialogue.order.Assumption;
 import keenward.core.dialogue.order.Group;
+import keenward.core.dialogue.order.Instruction;
 import keenward.core.dialogue.order.OrderWords;
 import keenward.core.dialogue.order.PassingChange;
 import keenward.core.dialogue.order.Proof;
@@ -35,8 +36,9 @@ public final class Replay {
   private final Progress progress;
   private final Follower follower;
   private final BitSet plannedSlots = new BitSet();
+  private final List<List<World>> starts = new ArrayList<>();
 
-  private Replay(
+  Replay(
       Interpreter interpreter,
       Memory found,
       WorkOrder order,
@@ -87,6 +89,60 @@ public final class Replay {
       allowed.add(change.slot().index());
     }
     return allowed;
+  }
+
+  /**
+   * What comes of following other instructions in place of one group's.
+   *
+   * @param group place of the group in the order
+   */
+  Slips.Outcome outcome(int group, List<Instruction> instead) {
+    List<World> before = upTo(group);
+    List<World> after = upTo(group + 1);
+    List<World> worlds;
+    try {
+      worlds = follower.follow(instead, before);
+      if (sameStates(worlds, after)) {
+        return Slips.Outcome.HARMLESS;
+      }
+      for (Group later : order.groups().subList(group + 1, order.groups().size())) {
+        worlds = follower.follow(later.instructions(), worlds);
+      }
+    } catch (Refuted refuted) {
+      return Slips.Outcome.SHOWN;
+    }
+    try {
+      for (World world : worlds) {
+        ends(world);
+      }
+      return Slips.Outcome.HARMLESS;
+    } catch (Refuted refuted) {
+      return Slips.Outcome.ONLY_IN_THE_END;
+    }
+  }
+
+  private static boolean sameStates(List<World> one, List<World> other) {
+    Set<State> states = new HashSet<>();
+    for (World world : one) {
+      states.add(world.state());
+    }
+    Set<State> others = new HashSet<>();
+    for (World world : other) {
+      others.add(world.state());
+    }
+    return states.equals(others);
+  }
+
+  /** The worlds before a group, when everything before it was done as written. */
+  private List<World> upTo(int group) {
+    if (starts.isEmpty()) {
+      starts.add(List.of(World.of(interpreter.start(found))));
+    }
+    while (starts.size() <= group) {
+      starts.add(
+          follower.follow(order.groups().get(starts.size() - 1).instructions(), starts.getLast()));
+    }
+    return starts.get(group);
   }
 
   private Proof run() {

@@ -6,10 +6,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import keenward.core.dialogue.description.Action;
+import keenward.core.dialogue.description.Effect;
 import keenward.core.dialogue.description.Entry;
 import keenward.core.dialogue.description.FieldReference;
 import keenward.core.dialogue.description.FieldType;
 import keenward.core.dialogue.description.Location;
+import keenward.core.dialogue.description.RecordKind;
 import keenward.core.dialogue.description.Target;
 import keenward.core.dialogue.description.Value;
 import keenward.core.dialogue.machine.Slot;
@@ -17,6 +20,11 @@ import keenward.core.dialogue.machine.TypedForm;
 
 /** Moves on a screen that takes digits. */
 final class DigitMoves {
+  /**
+   * Where there are more records than this, an order goes to those that it is about and no others.
+   */
+  private static final int FEW_RECORDS = 4;
+
   private final Moves moves;
 
   DigitMoves(Moves moves) {
@@ -30,7 +38,7 @@ final class DigitMoves {
     switch (entry.target()) {
       case Target.ToField to -> slot(to.field()).ifPresent(slot -> values(entry, slot));
       case Target.ToRecord to -> {
-        for (int number : records(to.record())) {
+        for (int number : records(to.record(), entry.then())) {
           numbers(entry, number);
         }
       }
@@ -119,10 +127,33 @@ final class DigitMoves {
     }
   }
 
-  private List<Integer> records(String kind) {
+  private List<Integer> records(String kind, Action then) {
     Set<Integer> numbers = new LinkedHashSet<>(moves.scope.records(kind));
     numbers.add(moves.interpreter().record(moves.state, kind));
+    RecordKind records = moves.task.description.findRecord(kind).orElseThrow();
+    if (records.size() <= FEW_RECORDS) {
+      for (int number = records.first(); number <= records.last(); number++) {
+        numbers.add(number);
+      }
+    } else if (movesOn(then)) {
+      // The number typed is not where it leads: its neighbours may be.
+      for (int number : List.copyOf(numbers)) {
+        numbers.add(number == records.first() ? records.last() : number - 1);
+        numbers.add(number == records.last() ? records.first() : number + 1);
+      }
+    }
     return new ArrayList<>(numbers);
+  }
+
+  private static boolean movesOn(Action action) {
+    for (Action.Branch branch : action.branches()) {
+      for (Effect effect : branch.effects()) {
+        if (effect instanceof Effect.MoveRecord) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private List<Integer> locations() {

@@ -32,6 +32,12 @@ final class Drops {
   private final int longestBusy;
 
   /**
+   * Idle time that may be used up when a screen is reached, be it that the one before leads on by
+   * itself.
+   */
+  private final int longestIdle;
+
+  /**
    * A place to go on from.
    *
    * @param number number of the instruction
@@ -47,6 +53,13 @@ final class Drops {
       longest = Math.max(longest, held);
     }
     this.longestBusy = longest + task.keypad.lagTenths();
+    int byItself = 0;
+    for (Screen screen : task.description.screens().values()) {
+      if (screen.programming() && screen.after().isPresent()) {
+        byItself = Math.max(byItself, screen.after().get().tenths());
+      }
+    }
+    this.longestIdle = longestBusy + byItself;
     this.marks = List.copyOf(marks);
     this.everStored = everStored.stream().mapToInt(Integer::intValue).toArray();
     boolean unknown = false;
@@ -69,13 +82,13 @@ final class Drops {
         && manners.idle().isPresent()
         && manners.idleTenths() > 0
         && !listening) {
-      least = Math.min(least, manners.idleTenths() - longestBusy);
+      least = Math.min(least, manners.idleTenths() - Math.max(longestIdle, state.clocks().idle()));
     }
     if (screen.entry().isPresent() && screen.entry().get() instanceof Entry.Hear hear) {
-      least = Math.min(least, hear.waitTenths() - state.clocks().onScreen());
+      least = Math.min(least, hear.waitTenths() - longestBusy);
     }
     if (screen.after().isPresent()) {
-      least = Math.min(least, screen.after().get().tenths() - state.clocks().onScreen());
+      least = Math.min(least, screen.after().get().tenths() - longestBusy);
     }
     return least == Integer.MAX_VALUE ? OptionalInt.empty() : OptionalInt.of(Math.max(0, least));
   }

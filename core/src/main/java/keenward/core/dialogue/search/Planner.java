@@ -179,7 +179,7 @@ final class Planner {
     if (scope.wrong(state.working()).size() > MANY_FIELDS) {
       return bitByBit(state, scope);
     }
-    Search strict = search(state, scope, last, GROUP_STATES);
+    Search strict = search(state, scope, last, GROUP_STATES).mixing();
     Optional<Path> path = strict.from(state);
     if (path.isPresent()) {
       return new Attempt(path, false);
@@ -199,7 +199,7 @@ final class Planner {
     if (outside.isEmpty()) {
       return new Attempt(Optional.empty(), false);
     }
-    Search lenient = search(state, new Scope(task, units, outside), last, GROUP_STATES);
+    Search lenient = search(state, new Scope(task, units, outside), last, GROUP_STATES).mixing();
     return new Attempt(lenient.from(state), lenient.gaveUp());
   }
 
@@ -230,7 +230,7 @@ final class Planner {
         next.addAll(wrong);
       }
       Scope few = scope.requiring(next);
-      Search search = search(state, few, false, GROUP_STATES);
+      Search search = search(state, few, false, GROUP_STATES).mixing();
       Optional<Path> path = search.from(state);
       gaveUp |= search.gaveUp();
       if (path.isEmpty() || scope.wrong(path.get().end().working()).size() >= wrong.size()) {

@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import keenward.core.dialogue.machine.Memory;
 import keenward.core.dialogue.machine.Slot;
-import keenward.core.dialogue.machine.State;
 
 /** The part of the memory that a search is about: it may change these slots and no others. */
 final class Scope {
@@ -126,20 +125,47 @@ final class Scope {
     return wrong;
   }
 
-  /** How many units are begun and not finished. */
-  int begun(State state, Memory before) {
-    int begun = 0;
-    for (Unit unit : units) {
-      boolean changed = false;
-      boolean wrong = false;
-      for (Slot slot : unit.slots()) {
-        changed |= !state.working().get(slot).equals(before.get(slot));
-        wrong |= task.matters(slot) && !task.right(state.working(), slot);
-      }
-      if (changed && wrong) {
-        begun++;
+  /**
+   * Whether a move keeps to one unit at a time: it changes at most one, and none while another is
+   * begun and not finished.
+   *
+   * @param found what the memory was before anything was begun
+   */
+  boolean oneAtATime(Memory found, Memory before, Memory after) {
+    int changed = -1;
+    for (int unit = 0; unit < units.size(); unit++) {
+      if (differs(units.get(unit), before, after)) {
+        if (changed >= 0) {
+          return false;
+        }
+        changed = unit;
       }
     }
-    return begun;
+    if (changed < 0) {
+      return true;
+    }
+    for (int unit = 0; unit < units.size(); unit++) {
+      if (unit != changed && begun(units.get(unit), found, before)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean differs(Unit unit, Memory before, Memory after) {
+    for (Slot slot : unit.slots()) {
+      if (!after.get(slot).equals(before.get(slot))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean begun(Unit unit, Memory found, Memory memory) {
+    boolean wrong = false;
+    for (Slot slot : unit.slots()) {
+      wrong |= !task.right(memory, slot);
+    }
+    return wrong && differs(unit, found, memory);
   }
 }

@@ -32,6 +32,7 @@ final class Search {
   private int expanded;
   private int forks;
   private boolean gaveUp;
+  private boolean oneAtATime = true;
 
   /**
    * A search.
@@ -134,7 +135,7 @@ final class Search {
     for (Edge edge : moves.edges()) {
       long reached = node.reached() + edge.cost();
       long rest = estimate.applyAsLong(edge.after());
-      if (rest < Cost.NEVER && mayBegin(edge.after(), before)) {
+      if (rest < Cost.NEVER && mayFollow(node.state(), edge.after(), before)) {
         push(queue, best, new Node(edge.after(), reached, reached + rest, node, edge, null));
       }
     }
@@ -153,9 +154,16 @@ final class Search {
     }
   }
 
-  /** At most one group is begun at a time. */
-  private boolean mayBegin(State state, Memory before) {
-    return scope.units().size() < 2 || scope.begun(state, before) < 2;
+  private boolean mayFollow(State state, State next, Memory before) {
+    return !oneAtATime
+        || scope.units().size() < 2
+        || scope.oneAtATime(before, state.working(), next.working());
+  }
+
+  /** Lets groups be mixed: for those that can only be done together. */
+  Search mixing() {
+    oneAtATime = false;
+    return this;
   }
 
   private void push(PriorityQueue<Node> queue, Map<Standing, Long> best, Node node) {

@@ -64,6 +64,16 @@ final class TextMoves {
         }
       }
     }
+    if (entry.fromCurrent() && text.equals(held)) {
+      for (String key : moves.task.description.keyMeanings().letters().keySet()) {
+        Completion.Deed touching = from -> moves.start(from).press(key).press(entry.erase());
+        Run run = touching.from(sample(slot));
+        if (run.alive() && run.state().typing().text().equals(text) && run.cost() < bestCost) {
+          best = Optional.of(touching);
+          bestCost = run.cost();
+        }
+      }
+    }
     return best;
   }
 
