@@ -64,13 +64,13 @@ class FloorDrawingTest {
   }
 
   /**
-   * The drawing as reviewed by eye. When it is meant to change, run with {@code
-   * -Dgolden.write=true} and look at the new picture.
+   * The drawing as reviewed by eye. When it is meant to change, run with {@code -Dgolden=renew} and
+   * look at the new picture.
    */
   @Test
   void theBakerysGroundFloorIsDrawnAsReviewed() throws IOException {
     String drawn = draw(SampleSites.bakery(), "Ground", FloorOptions.paper());
-    if (Boolean.getBoolean("golden.write")) {
+    if ("renew".equals(System.getProperty("golden"))) {
       Files.writeString(
           Path.of("src/test/resources/keenward/drawing/floor/bakery-ground.svg"), drawn);
     }

@@ -146,7 +146,7 @@ class SiteJobTest {
             keenward: 1
             site: "Kiosk <script>alert(1)</script> {{x}}"
             zones:
-              1: { name: "Door é \\u2028 שלום", response: entry-exit, device: contact }
+              1: { name: "Door é שלום", response: entry-exit, device: contact }
               2: { name: Motion, response: follower, device: motion }
               3: { name: Till button, response: hold-up }
             """);

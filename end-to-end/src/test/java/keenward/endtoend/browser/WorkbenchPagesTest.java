@@ -1,0 +1,131 @@
+package keenward.endtoend.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.Media;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import keenward.endtoend.Repository;
+import keenward.usecases.job.Keenward;
+import keenward.usecases.panel.PanelFinder;
+import keenward.web.Stage;
+import keenward.web.Workbench;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Every page of the workbench over the demo sites, on a phone and on a desk. */
+@InBrowser
+class WorkbenchPagesTest {
+
+  private static final int PHONE = 360;
+  private static final Path PICTURE = Repository.root().resolve("docs/images/workbench.png");
+
+  private static Workbench workbench;
+
+  @BeforeAll
+  static void start() {
+    Path root = Repository.root();
+    workbench =
+        Workbench.start(
+            List.of(
+                root.resolve("demo/bakery/quayside-bakery.site.yaml"),
+                root.resolve("demo/boathouse/weir-lane-boathouse.site.yaml")),
+            new Keenward(new PanelFinder(root.resolve("panels")), "0.1.0"),
+            Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC),
+            0);
+  }
+
+  @AfterAll
+  static void stop() {
+    workbench.close();
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {PHONE, 1280, 1920})
+  void fitsTheScreenAndRaisesNoError(int width, Page page) {
+    List<String> errors = new ArrayList<>();
+    page.onConsoleMessage(message -> {
+      if (message.type().equals("error")) {
+        errors.add(message.text());
+      }
+    });
+    page.onPageError(errors::add);
+    page.setViewportSize(width, 900);
+    page.navigate(workbench.address());
+    for (String path : paths()) {
+      page.navigate(address(path));
+      assertThat((int) page.evaluate("document.documentElement.scrollWidth"))
+          .as("%s at %d px scrolls sideways", path, width)
+          .isLessThanOrEqualTo(width);
+    }
+    assertThat(errors).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"LIGHT", "DARK"})
+  void isUsableForEverybody(String scheme, Page page) {
+    page.emulateMedia(
+        new Page.EmulateMediaOptions()
+            .setColorScheme(ColorScheme.valueOf(scheme))
+            .setMedia(Media.SCREEN));
+    page.setViewportSize(PHONE, 900);
+    page.navigate(workbench.address());
+    for (String path : paths()) {
+      page.navigate(address(path));
+      assertThat(new AxeBuilder(page).analyze().getViolations())
+          .as("%s in %s", path, scheme)
+          .extracting(rule -> rule.getId() + " " + rule.getNodes().getFirst().getHtml())
+          .isEmpty();
+    }
+  }
+
+  @Test
+  void lightsTheZonesOfAFindingThatIsPointedAt(Page page) {
+    page.navigate(workbench.address());
+    page.navigate(address("/sites/quayside-bakery/findings"));
+    page.locator(".finding", new Page.LocatorOptions().setHasText("Passage motion")).focus();
+    assertThat(page.locator(".drawing [data-zone~='2'].lit").count()).isPositive();
+  }
+
+  /** The picture that the README shows; written anew with {@code -Dgolden=renew}. */
+  @Test
+  void hasItsPictureInTheReadme(Page page) throws IOException {
+    page.setViewportSize(1280, 900);
+    page.navigate(workbench.address());
+    page.navigate(address("/sites/quayside-bakery/findings"));
+    byte[] picture = page.screenshot();
+    if ("renew".equals(System.getProperty("golden"))) {
+      Files.createDirectories(PICTURE.getParent());
+      Files.write(PICTURE, picture);
+    }
+    assertThat(PICTURE).isNotEmptyFile();
+    assertThat(Files.readString(Repository.root().resolve("README.md")))
+        .contains("docs/images/workbench.png");
+  }
+
+  private static List<String> paths() {
+    List<String> paths = new ArrayList<>(List.of("/"));
+    for (String site : List.of("quayside-bakery", "weir-lane-boathouse")) {
+      for (Stage stage : Stage.values()) {
+        paths.add("/sites/" + site + "/" + stage.address());
+      }
+    }
+    return paths;
+  }
+
+  private static String address(String path) {
+    return workbench.address().replaceAll("/\\?.*", "") + path;
+  }
+}
