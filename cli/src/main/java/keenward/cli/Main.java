@@ -1,7 +1,6 @@
 package keenward.cli;
 
-import static java.util.Objects.requireNonNull;
-
+import java.io.Console;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -19,7 +18,6 @@ import keenward.cli.command.ServeCommand;
 import keenward.cli.command.Surroundings;
 import keenward.cli.command.TestPlanCommand;
 import keenward.core.progress.WorkStopped;
-import keenward.files.Problem;
 import keenward.usecases.site.BadInput;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -44,10 +42,17 @@ public final class Main implements Runnable {
             Clock.system(ZoneId.systemDefault()),
             new PrintWriter(System.out, false, StandardCharsets.UTF_8),
             new PrintWriter(System.err, true, StandardCharsets.UTF_8),
-            requireNonNull(System.console()).isTerminal());
+            isTerminal());
     int exit = commandLine(surroundings).execute(arguments);
     surroundings.out().flush();
     System.exit(exit);
+  }
+
+  // Whether there is a console at all without a terminal differs between releases of Java.
+  @SuppressWarnings("SystemConsoleNull")
+  private static boolean isTerminal() {
+    Console console = System.console();
+    return console != null && console.isTerminal();
   }
 
   /** The commands in their surroundings. */
@@ -73,11 +78,7 @@ public final class Main implements Runnable {
   private static int explain(Surroundings surroundings, Exception failure) {
     surroundings.out().flush();
     switch (failure) {
-      case BadInput bad -> {
-        for (Problem problem : bad.problems()) {
-          surroundings.err().println(problem.message());
-        }
-      }
+      case BadInput bad -> bad.messages().forEach(surroundings.err()::println);
       case WorkStopped stopped -> surroundings.err().println("keenward: " + stopped.getMessage());
       case java.io.IOException io -> surroundings.err().println("keenward: " + io.getMessage());
       default ->

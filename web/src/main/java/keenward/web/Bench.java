@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import keenward.core.progress.Progress;
-import keenward.files.Problem;
 import keenward.usecases.job.JobOptions;
 import keenward.usecases.job.Keenward;
 import keenward.usecases.job.SiteJob;
@@ -34,7 +33,7 @@ final class Bench {
    * @param job everything computed from it; null when the file has faults
    * @param problems the faults of the file
    */
-  record Standing(String name, Path path, @Nullable SiteJob job, List<Problem> problems) {
+  record Standing(String name, Path path, @Nullable SiteJob job, List<String> problems) {
 
     /** The job, when the file is sound. */
     Optional<SiteJob> find() {
@@ -105,7 +104,7 @@ final class Bench {
               SiteFiles.load(place.path), JobOptions.on(LocalDate.now(clock)), Progress.SILENT);
       return new Standing(place.name, place.path, job, List.of());
     } catch (BadInput bad) {
-      return new Standing(place.name, place.path, null, bad.problems());
+      return new Standing(place.name, place.path, null, bad.messages());
     }
   }
 

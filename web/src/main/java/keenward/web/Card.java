@@ -3,11 +3,9 @@ package keenward.web;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import keenward.core.electrical.PowerBudget;
 import keenward.core.rules.Finding;
 import keenward.core.rules.Severity;
-import keenward.drawing.floor.FloorOptions;
 import keenward.usecases.job.SiteJob;
 import keenward.usecases.order.KeyIn;
 import keenward.usecases.pictures.Pictures;
@@ -59,7 +57,7 @@ public record Card(
         false,
         "",
         standing.problems().stream()
-            .map(problem -> new Fact("", problem.message(), "bad", "findings"))
+            .map(problem -> new Fact("", problem, "bad", "findings"))
             .toList(),
         "");
   }
@@ -83,14 +81,12 @@ public record Card(
     facts.add(
         new Fact(
             "Tests", job.testPlan().steps().size() + " to do", "plain", Stage.TESTS.address()));
-    Map<String, String> floors =
-        Pictures.floors(job, FloorOptions.phone().idPrefix(standing.name() + "-"));
     return new Card(
         standing.name(),
         job.site().plan().site().name(),
         standing.path().toString(),
         true,
-        floors.isEmpty() ? "" : floors.values().iterator().next(),
+        Pictures.thumbnail(job, standing.name() + "-"),
         facts,
         next(job));
   }

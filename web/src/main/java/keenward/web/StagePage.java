@@ -2,9 +2,6 @@ package keenward.web;
 
 import java.util.List;
 import java.util.Map;
-import keenward.drawing.floor.FloorOptions;
-import keenward.drawing.load.LoadOptions;
-import keenward.drawing.timeline.TimelineOptions;
 import keenward.usecases.job.SiteJob;
 import keenward.usecases.pictures.Pictures;
 import keenward.usecases.rehearse.RehearsedScenario;
@@ -20,22 +17,22 @@ public record StagePage(String name, SiteJob job, Stage stage) {
 
   /** Drawings of the floors by name. */
   public Map<String, String> floors() {
-    return Pictures.floors(job, FloorOptions.desk());
+    return Pictures.forPage(job);
   }
 
   /** Drawings of the floors with the findings as flags. */
   public Map<String, String> flaggedFloors() {
-    return Pictures.floors(job, FloorOptions.desk().marks(Pictures.flags(job)));
+    return Pictures.withFlags(job);
   }
 
   /** Bars of loads and batteries. */
   public String loads() {
-    return Pictures.loads(job.power(), LoadOptions.desk());
+    return Pictures.loadsForPage(job);
   }
 
   /** The picture of a scenario. */
   public String timeline(RehearsedScenario scenario) {
-    return Pictures.timeline(scenario.result().timeline(), TimelineOptions.desk(scenario.name()));
+    return Pictures.timelineForPage(scenario);
   }
 
   /** The pages to choose from. */

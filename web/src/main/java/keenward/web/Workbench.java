@@ -17,9 +17,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import keenward.drawing.svg.Palette;
 import keenward.usecases.job.Keenward;
 import keenward.usecases.job.SiteJob;
+import keenward.usecases.pack.PaperPack;
+import keenward.usecases.pictures.Pictures;
 import keenward.usecases.rehearse.RehearsedScenario;
 
 /** The local web pages, from start to stop. */
@@ -111,7 +112,7 @@ public final class Workbench implements AutoCloseable {
         values.put("chosen", chosen);
         values.put("scenario", scenarios.get(chosen));
       }
-      case PAPERS -> values.put("papers", PaperFile.list(job));
+      case PAPERS -> values.put("papers", PaperPack.list(job));
       case PLAN, FINDINGS, POWER, ORDER, TESTS -> {
         // The page itself holds all that these show.
       }
@@ -171,12 +172,7 @@ public final class Workbench implements AutoCloseable {
   }
 
   private static String style() {
-    return ":root{"
-        + Palette.lightDeclarations()
-        + "}\n@media (prefers-color-scheme: dark){:root{"
-        + Palette.darkDeclarations()
-        + "}}\n"
-        + asset("style.css");
+    return Pictures.styles() + asset("style.css");
   }
 
   private static String asset(String name) {

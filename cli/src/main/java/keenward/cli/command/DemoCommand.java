@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import keenward.papers.PaperSize;
 import keenward.usecases.job.JobOptions;
+import keenward.usecases.pack.Sheet;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -45,7 +45,7 @@ public final class DemoCommand implements Callable<Integer> {
         out.toString().isEmpty() ? surroundings.home().resolve("out").resolve("demo") : out;
     int result =
         new Jobs(surroundings)
-            .run(sites, JobOptions.on(surroundings.today()), folder, PaperSize.A4, false);
+            .run(sites, JobOptions.on(surroundings.today()), folder, Sheet.A4, false);
     if (result == Exit.BAD_INPUT) {
       return result;
     }

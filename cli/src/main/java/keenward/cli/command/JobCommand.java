@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import keenward.papers.PaperSize;
+import keenward.usecases.pack.Sheet;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -40,7 +40,7 @@ public final class JobCommand implements Callable<Integer> {
       names = "--paper",
       paramLabel = "A4|LETTER",
       description = "Size of the pack (default: ${DEFAULT-VALUE}).")
-  PaperSize size = PaperSize.A4;
+  Sheet size = Sheet.A4;
 
   @Mixin final JobChoices choices = new JobChoices();
 

@@ -14,12 +14,11 @@ import keenward.cli.text.JobText;
 import keenward.cli.text.OrderText;
 import keenward.cli.text.RehearsalText;
 import keenward.cli.text.TestPlanText;
-import keenward.files.Problem;
-import keenward.papers.PaperSize;
 import keenward.usecases.job.JobOptions;
 import keenward.usecases.job.Keenward;
-import keenward.usecases.job.ResultFolder;
 import keenward.usecases.job.SiteJob;
+import keenward.usecases.pack.ResultFolder;
+import keenward.usecases.pack.Sheet;
 import keenward.usecases.site.BadInput;
 import keenward.usecases.site.SiteFile;
 import keenward.usecases.site.SiteFiles;
@@ -28,7 +27,7 @@ import keenward.usecases.site.SiteFiles;
 final class Jobs {
 
   private final Surroundings surroundings;
-  private final List<Problem> problems = new ArrayList<>();
+  private final List<String> problems = new ArrayList<>();
   private final List<SiteJob> done = new ArrayList<>();
 
   Jobs(Surroundings surroundings) {
@@ -45,7 +44,7 @@ final class Jobs {
    *
    * @return exit code
    */
-  int run(List<Path> sites, JobOptions options, Path out, PaperSize size, boolean json)
+  int run(List<Path> sites, JobOptions options, Path out, Sheet size, boolean json)
       throws IOException {
     Keenward keenward = surroundings.keenward();
     List<Map<String, Object>> summaries = new ArrayList<>();
@@ -66,13 +65,13 @@ final class Jobs {
           done.add(job);
           summaries.add(JobText.summary(job, folder));
         } catch (BadInput bad) {
-          problems.addAll(bad.problems());
+          problems.addAll(bad.messages());
         }
       }
     }
     surroundings.out().print(json ? Json.text(summaries) : JobText.of(summaries));
     surroundings.out().flush();
-    problems.forEach(problem -> surroundings.err().println(problem.message()));
+    problems.forEach(surroundings.err()::println);
     return problems.isEmpty() ? verdict() : Exit.BAD_INPUT;
   }
 

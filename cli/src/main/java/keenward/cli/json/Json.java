@@ -101,7 +101,7 @@ public final class Json {
             .map(open ->
                 map(
                     "code", open.code(),
-                    "place", site.positions().of(open.place()).toString(),
+                    "place", site.place(open.place()),
                     "why", open.why(),
                     "lineToAdd", open.lineToAdd()))
             .toList());
@@ -113,7 +113,7 @@ public final class Json {
     return map(
         "code", finding.code(),
         "severity", finding.severity().word(),
-        "place", site.positions().of(finding.place()).toString(),
+        "place", site.place(finding.place()),
         "path", finding.place().pointer(),
         "what", finding.what(),
         "remedy", finding.remedy());

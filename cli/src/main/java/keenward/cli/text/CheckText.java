@@ -23,7 +23,7 @@ public final class CheckText {
                   + "  "
                   + finding.code()
                   + "  "
-                  + site.positions().of(finding.place()))
+                  + site.place(finding.place()))
           .paragraph(2, finding.what())
           .hanging("  > ", 4, finding.remedy());
     }

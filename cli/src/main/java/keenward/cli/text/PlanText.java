@@ -57,7 +57,7 @@ public final class PlanText {
                     + (setting.setting() == Setting.ENTRY_DELAY ? " " + setting.index() : ""),
                 setting.words(),
                 setting.origin() == Settings.Origin.PLAN
-                    ? "stated at " + site.positions().of(setting.path())
+                    ? "stated at " + site.place(setting.path())
                     : "default of " + setting.source()));
       }
     }

@@ -17,8 +17,7 @@ public final class RehearsalText {
     page.line(
         "A model of the plan under the stated rules, not of a panel's firmware: the walk test decides.");
     for (Assumption assumption : rehearsal.system().assumptions()) {
-      page.hanging(
-          "assumed   ", 10, site.positions().of(assumption.place()) + ": " + assumption.text());
+      page.hanging("assumed   ", 10, site.place(assumption.place()) + ": " + assumption.text());
     }
     for (RehearsedScenario scenario : rehearsal.scenarios()) {
       page.heading(scenario.name());

@@ -7,7 +7,6 @@ import java.util.Map;
 import keenward.core.electrical.BatteryNeed;
 import keenward.core.electrical.Certainty;
 import keenward.core.electrical.Explained;
-import keenward.core.electrical.PowerAssessment;
 import keenward.core.electrical.PowerBudget;
 import keenward.core.quantities.Current;
 import keenward.core.rehearsal.scenario.Row;
@@ -20,10 +19,12 @@ import keenward.drawing.floor.FloorOptions;
 import keenward.drawing.load.LoadDrawing;
 import keenward.drawing.load.LoadOptions;
 import keenward.drawing.load.SupplyLoad;
+import keenward.drawing.svg.Palette;
 import keenward.drawing.timeline.TimelineDrawing;
 import keenward.drawing.timeline.TimelineOptions;
 import keenward.drawing.timeline.TimelineRow;
 import keenward.usecases.job.SiteJob;
+import keenward.usecases.rehearse.RehearsedScenario;
 
 /** Draws what a job found. */
 public final class Pictures {
@@ -46,8 +47,53 @@ public final class Pictures {
     return drawings;
   }
 
+  /** Drawings for a page on a desk, by the floor's name. */
+  public static Map<String, String> forPage(SiteJob job) {
+    return floors(job, FloorOptions.desk());
+  }
+
+  /** The same with the findings as numbered flags. */
+  public static Map<String, String> withFlags(SiteJob job) {
+    return floors(job, FloorOptions.desk().marks(flags(job)));
+  }
+
+  /**
+   * The lowest floor, small; empty when the plan has no drawing.
+   *
+   * @param idPrefix what element ids start with, since a page holds several
+   */
+  public static String thumbnail(SiteJob job, String idPrefix) {
+    return FloorDrawing.floors(job.building()).stream()
+        .findFirst()
+        .flatMap(floor ->
+            FloorDrawing.svg(
+                job.site().plan(), job.building(), floor, FloorOptions.phone().idPrefix(idPrefix)))
+        .orElse("");
+  }
+
+  /** A timeline for a page on a desk. */
+  public static String timelineForPage(RehearsedScenario scenario) {
+    return TimelineDrawing.svg(
+        rows(scenario.result().timeline()), TimelineOptions.desk(scenario.name()));
+  }
+
+  /** Loads and batteries for a page on a desk. */
+  public static String loadsForPage(SiteJob job) {
+    return LoadDrawing.svg(
+        job.power().supplies().stream().map(Pictures::load).toList(), LoadOptions.desk());
+  }
+
+  /** The colours of drawings on a page, light and dark, as style rules. */
+  public static String styles() {
+    return ":root{"
+        + Palette.lightDeclarations()
+        + "}\n@media (prefers-color-scheme: dark){:root{"
+        + Palette.darkDeclarations()
+        + "}}\n";
+  }
+
   /** The findings as flags, numbered from 1 in their order. */
-  public static List<FloorMark> flags(SiteJob job) {
+  private static List<FloorMark> flags(SiteJob job) {
     List<FloorMark> flags = new ArrayList<>();
     for (Finding finding : job.check().findings()) {
       flags.add(
@@ -55,11 +101,6 @@ public final class Pictures {
               Integer.toString(flags.size() + 1), finding.severity(), finding.involved()));
     }
     return flags;
-  }
-
-  /** A timeline, its clock counted from the first row. */
-  public static String timeline(Timeline timeline, TimelineOptions options) {
-    return TimelineDrawing.svg(rows(timeline), options);
   }
 
   /** The rows of a timeline for a drawing, in seconds from the first row. */
@@ -78,11 +119,6 @@ public final class Pictures {
       }
     }
     return rows;
-  }
-
-  /** Loads and batteries of every supply. */
-  public static String loads(PowerAssessment power, LoadOptions options) {
-    return LoadDrawing.svg(power.supplies().stream().map(Pictures::load).toList(), options);
   }
 
   private static SupplyLoad load(PowerBudget budget) {

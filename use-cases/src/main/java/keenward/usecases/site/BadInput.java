@@ -25,8 +25,8 @@ public final class BadInput extends Exception {
     this(List.of(new Problem(file, 1, 1, what, expected, remedy)));
   }
 
-  /** Every fault. */
-  public List<Problem> problems() {
-    return problems;
+  /** Every fault as {@code FILE:LINE:COLUMN: what; expected ...; remedy}. */
+  public List<String> messages() {
+    return problems.stream().map(Problem::message).toList();
   }
 }

@@ -1,6 +1,7 @@
 package keenward.usecases.site;
 
 import java.nio.file.Path;
+import keenward.core.plan.PlanPath;
 import keenward.core.plan.SitePlan;
 import keenward.files.plan.PlanPositions;
 
@@ -15,6 +16,14 @@ import keenward.files.plan.PlanPositions;
 public record SiteFile(Path path, String sha256, SitePlan plan, PlanPositions positions) {
 
   private static final String ENDING = ".site.yaml";
+
+  /**
+   * Where something stands in the file, as {@code FILE:LINE:COLUMN}; the nearest thing above it
+   * when it is not there.
+   */
+  public String place(PlanPath path) {
+    return positions.of(path).toString();
+  }
 
   /** A short name for folders and addresses: the file's name without its ending. */
   public String shortName() {

@@ -1,25 +1,64 @@
-package keenward.usecases.job;
+package keenward.usecases.pack;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import keenward.core.dialogue.sheet.EntrySheet;
 import keenward.papers.Entering;
 import keenward.papers.Obstacle;
 import keenward.papers.Pack;
+import keenward.papers.Paper;
 import keenward.papers.Papers;
 import keenward.papers.PapersInput;
+import keenward.papers.PdfPack;
 import keenward.papers.Rehearsed;
 import keenward.papers.TemplateSource;
+import keenward.usecases.job.SiteJob;
 import keenward.usecases.order.KeyIn;
 import keenward.usecases.pictures.Pictures;
 import keenward.usecases.rehearse.RehearsedScenario;
 
-/** Composes the papers of a job. */
+/** The papers of a job, by the templates that ship. */
 public final class PaperPack {
 
   private PaperPack() {}
 
-  /** The papers, by the templates that ship. */
-  public static Pack compose(SiteJob job) {
+  /**
+   * A paper in a list.
+   *
+   * @param name name of its file, without ending
+   * @param title its title
+   */
+  public record Entry(String name, String title) {}
+
+  /** What papers there are, in the order of the pack. */
+  public static List<Entry> list(SiteJob job) {
+    return compose(job).papers().stream()
+        .map(paper -> new Entry(paper.name(), paper.title()))
+        .toList();
+  }
+
+  /** The paper of that name as a file of its own. */
+  public static Optional<String> html(SiteJob job, String name) {
+    return compose(job).papers().stream()
+        .filter(paper -> paper.name().equals(name))
+        .findFirst()
+        .map(Paper::html);
+  }
+
+  /**
+   * The whole pack as a PDF.
+   *
+   * @throws IOException when the renderer fails
+   */
+  public static byte[] pdf(SiteJob job, Sheet sheet) throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    PdfPack.write(compose(job), sheet.size(), bytes);
+    return bytes.toByteArray();
+  }
+
+  static Pack compose(SiteJob job) {
     return Papers.compose(
         new PapersInput(
             job.site().plan(),
@@ -30,7 +69,7 @@ public final class PaperPack {
             job.testPlan(),
             entering(job),
             job.rehearsal().scenarios().stream().map(PaperPack::rehearsed).toList(),
-            place -> job.site().positions().of(place).toString(),
+            job.site()::place,
             job.site().sha256(),
             job.asOf(),
             job.version()),

@@ -1,4 +1,4 @@
-package keenward.usecases.job;
+package keenward.usecases.pack;
 
 import java.io.BufferedOutputStream;
 import java.io.IOException;
@@ -11,8 +11,8 @@ import keenward.drawing.floor.FloorOptions;
 import keenward.files.output.WholeFolder;
 import keenward.papers.Pack;
 import keenward.papers.Paper;
-import keenward.papers.PaperSize;
 import keenward.papers.PdfPack;
+import keenward.usecases.job.SiteJob;
 import keenward.usecases.pictures.Pictures;
 
 /** Writes everything of a job into one folder, as a whole. */
@@ -29,21 +29,16 @@ public final class ResultFolder {
    * @throws IOException when something cannot be written; a former folder stands then
    */
   public static Path write(
-      SiteJob job, Path parent, PaperSize size, Map<String, String> more, Progress progress)
+      SiteJob job, Path parent, Sheet sheet, Map<String, String> more, Progress progress)
       throws IOException {
     progress.check("writing the papers", 0, 0);
     Pack pack = PaperPack.compose(job);
     return WholeFolder.replace(
-        parent, job.site().shortName(), folder -> fill(folder, job, pack, size, more, progress));
+        parent, job.site().shortName(), folder -> fill(folder, job, pack, sheet, more, progress));
   }
 
   private static void fill(
-      Path folder,
-      SiteJob job,
-      Pack pack,
-      PaperSize size,
-      Map<String, String> more,
-      Progress progress)
+      Path folder, SiteJob job, Pack pack, Sheet sheet, Map<String, String> more, Progress progress)
       throws IOException {
     Path papers = Files.createDirectory(folder.resolve("papers"));
     Files.writeString(papers.resolve("index.html"), pack.index());
@@ -53,7 +48,7 @@ public final class ResultFolder {
     progress.check("printing the pack", 0, 0);
     try (OutputStream stream =
         new BufferedOutputStream(Files.newOutputStream(folder.resolve("pack.pdf")))) {
-      PdfPack.write(pack, size, stream);
+      PdfPack.write(pack, sheet.size(), stream);
     }
     Map<String, String> floors = Pictures.floors(job, FloorOptions.paper());
     int number = 1;

@@ -1,9 +1,8 @@
-package keenward.usecases.job;
+package keenward.usecases.pack;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,10 +13,9 @@ import java.util.Set;
 import keenward.core.progress.Progress;
 import keenward.core.progress.WorkStopped;
 import keenward.core.rules.Severity;
-import keenward.papers.Pack;
-import keenward.papers.Paper;
-import keenward.papers.PaperSize;
-import keenward.papers.PdfPack;
+import keenward.usecases.job.JobOptions;
+import keenward.usecases.job.Keenward;
+import keenward.usecases.job.SiteJob;
 import keenward.usecases.order.FoundMemory;
 import keenward.usecases.order.KeyIn;
 import keenward.usecases.panel.PanelFinder;
@@ -32,7 +30,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class SiteJobTest {
+class PaperPackTest {
 
   private static final Path HOME = Path.of("..").toAbsolutePath().normalize();
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
@@ -95,7 +93,7 @@ class SiteJobTest {
 
   @Test
   void printsAPackWithEveryPaperAndEveryFontInside() throws IOException {
-    byte[] bytes = pdf(PaperPack.compose(bakery), PaperSize.A4);
+    byte[] bytes = PaperPack.pdf(bakery, Sheet.A4);
     try (PDDocument document = Loader.loadPDF(bytes)) {
       String text = new PDFTextStripper().getText(document);
       assertThat(text)
@@ -114,17 +112,16 @@ class SiteJobTest {
         }
       }
     }
-    assertThat(pdf(PaperPack.compose(bakery), PaperSize.A4))
-        .as("the same bytes each time")
-        .isEqualTo(bytes);
+    assertThat(PaperPack.pdf(bakery, Sheet.A4)).as("the same bytes each time").isEqualTo(bytes);
   }
 
   @Test
   void keepsAccountAndWeaknessesOffTheDoorLabel() {
-    Paper label = paper(bakery, "door-label");
-    assertThat(label.html()).contains("K-0001").doesNotContain("0471", "Quayside Bakery</h1>");
-    assertThat(PaperPack.compose(bakery).papers())
-        .extracting(Paper::name)
+    assertThat(paper(bakery, "door-label"))
+        .contains("K-0001")
+        .doesNotContain("0471", "Quayside Bakery</h1>");
+    assertThat(PaperPack.list(bakery))
+        .extracting(PaperPack.Entry::name)
         .contains(
             "findings",
             "drawing",
@@ -152,17 +149,15 @@ class SiteJobTest {
             """);
     SiteJob job = job(site);
     assertThat(job.keyIn()).isInstanceOf(KeyIn.ByHand.class);
-    Pack pack = PaperPack.compose(job);
-    assertThat(pack.papers())
-        .extracting(Paper::name)
+    assertThat(PaperPack.list(job))
+        .extracting(PaperPack.Entry::name)
         .contains("entry-sheet")
         .doesNotContain("work-order");
-    assertThat(pack.papers())
-        .allSatisfy(paper -> assertThat(paper.html()).doesNotContain("<script>alert"));
-    assertThat(paper(job, "entry-sheet").html().toLowerCase(java.util.Locale.ROOT))
-        .contains("unproved");
-    assertThat(paper(job, "account-form").html()).contains("not assessed");
-    try (PDDocument document = Loader.loadPDF(pdf(pack, PaperSize.LETTER))) {
+    assertThat(PaperPack.list(job))
+        .allSatisfy(entry -> assertThat(paper(job, entry.name())).doesNotContain("<script>alert"));
+    assertThat(paper(job, "entry-sheet").toLowerCase(java.util.Locale.ROOT)).contains("unproved");
+    assertThat(paper(job, "account-form")).contains("not assessed");
+    try (PDDocument document = Loader.loadPDF(PaperPack.pdf(job, Sheet.LETTER))) {
       assertThat(document.getNumberOfPages()).isBetween(5, 40);
     }
   }
@@ -171,7 +166,7 @@ class SiteJobTest {
   void writesTheFolderAsAWhole() throws IOException {
     Path written =
         ResultFolder.write(
-            boathouse, folder, PaperSize.A4, Map.of("note.txt", "hello"), Progress.SILENT);
+            boathouse, folder, Sheet.A4, Map.of("note.txt", "hello"), Progress.SILENT);
     assertThat(written.resolve("pack.pdf")).isNotEmptyFile();
     assertThat(written.resolve("papers/index.html")).isNotEmptyFile();
     assertThat(written.resolve("floor-1.svg")).content().startsWith("<svg");
@@ -204,16 +199,7 @@ class SiteJobTest {
     return KEENWARD.job(SiteFiles.load(path), JobOptions.on(DAY), Progress.SILENT);
   }
 
-  private static Paper paper(SiteJob job, String name) {
-    return PaperPack.compose(job).papers().stream()
-        .filter(paper -> paper.name().equals(name))
-        .findFirst()
-        .orElseThrow();
-  }
-
-  private static byte[] pdf(Pack pack, PaperSize size) throws IOException {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    PdfPack.write(pack, size, bytes);
-    return bytes.toByteArray();
+  private static String paper(SiteJob job, String name) {
+    return PaperPack.html(job, name).orElseThrow();
   }
 }
