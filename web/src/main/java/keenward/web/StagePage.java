@@ -1,7 +1,6 @@
 package keenward.web;
 
 import java.util.List;
-import java.util.Map;
 import keenward.usecases.job.SiteJob;
 import keenward.usecases.pictures.Pictures;
 import keenward.usecases.rehearse.RehearsedScenario;
@@ -16,12 +15,12 @@ import keenward.usecases.rehearse.RehearsedScenario;
 public record StagePage(String name, SiteJob job, Stage stage) {
 
   /** Drawings of the floors by name. */
-  public Map<String, String> floors() {
+  public List<Pictures.Both> floors() {
     return Pictures.forPage(job);
   }
 
   /** Drawings of the floors with the findings as flags. */
-  public Map<String, String> flaggedFloors() {
+  public List<Pictures.Both> flaggedFloors() {
     return Pictures.withFlags(job);
   }
 
@@ -31,7 +30,7 @@ public record StagePage(String name, SiteJob job, Stage stage) {
   }
 
   /** The picture of a scenario. */
-  public String timeline(RehearsedScenario scenario) {
+  public Pictures.Both timeline(RehearsedScenario scenario) {
     return Pictures.timelineForPage(scenario);
   }
 

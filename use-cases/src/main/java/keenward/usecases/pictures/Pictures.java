@@ -35,30 +35,51 @@ public final class Pictures {
 
   /** One drawing a floor, by the floor's name; empty when the plan has no drawing. */
   public static Map<String, String> floors(SiteJob job, FloorOptions options) {
+    return floors(job, options, "");
+  }
+
+  private static Map<String, String> floors(SiteJob job, FloorOptions options, String idPrefix) {
     Map<String, String> drawings = new LinkedHashMap<>();
     for (String floor : FloorDrawing.floors(job.building())) {
       FloorDrawing.svg(
               job.site().plan(),
               job.building(),
               floor,
-              options.idPrefix("floor" + drawings.size() + "-"))
+              options.idPrefix(idPrefix + "floor" + drawings.size() + "-"))
           .ifPresent(svg -> drawings.put(floor, svg));
     }
     return drawings;
   }
 
-  /** Drawings for a page on a desk, by the floor's name. */
-  public static Map<String, String> forPage(SiteJob job) {
-    return floors(job, FloorOptions.desk());
+  /**
+   * One picture for wide screens and one for narrow ones; a page shows whichever fits.
+   *
+   * @param name what it shows
+   * @param wide for a desk
+   * @param narrow for a phone
+   */
+  public record Both(String name, String wide, String narrow) {}
+
+  /** The floors for a page. */
+  public static List<Both> forPage(SiteJob job) {
+    return both(job, List.of());
   }
 
   /** The same with the findings as numbered flags. */
-  public static Map<String, String> withFlags(SiteJob job) {
-    return floors(job, FloorOptions.desk().marks(flags(job)));
+  public static List<Both> withFlags(SiteJob job) {
+    return both(job, flags(job));
+  }
+
+  private static List<Both> both(SiteJob job, List<FloorMark> flags) {
+    Map<String, String> wide = floors(job, FloorOptions.desk().marks(flags), "wide-");
+    Map<String, String> narrow = floors(job, FloorOptions.phone().marks(flags), "narrow-");
+    List<Both> floors = new ArrayList<>();
+    wide.forEach((name, svg) -> floors.add(new Both(name, svg, narrow.getOrDefault(name, svg))));
+    return floors;
   }
 
   /**
-   * The lowest floor, small; empty when the plan has no drawing.
+   * The lowest floor; empty when the plan has no drawing.
    *
    * @param idPrefix what element ids start with, since a page holds several
    */
@@ -67,14 +88,17 @@ public final class Pictures {
         .findFirst()
         .flatMap(floor ->
             FloorDrawing.svg(
-                job.site().plan(), job.building(), floor, FloorOptions.phone().idPrefix(idPrefix)))
+                job.site().plan(), job.building(), floor, FloorOptions.desk().idPrefix(idPrefix)))
         .orElse("");
   }
 
-  /** A timeline for a page on a desk. */
-  public static String timelineForPage(RehearsedScenario scenario) {
-    return TimelineDrawing.svg(
-        rows(scenario.result().timeline()), TimelineOptions.desk(scenario.name()));
+  /** A timeline for a page. */
+  public static Both timelineForPage(RehearsedScenario scenario) {
+    List<TimelineRow> rows = rows(scenario.result().timeline());
+    return new Both(
+        scenario.name(),
+        TimelineDrawing.svg(rows, TimelineOptions.desk(scenario.name())),
+        TimelineDrawing.svg(rows, TimelineOptions.phone(scenario.name())));
   }
 
   /** Loads and batteries for a page on a desk. */
