@@ -1,0 +1,214 @@
+package keenward.endtoend.docs;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import keenward.endtoend.Finished;
+import keenward.endtoend.Repository;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The page on output and the program agree on every key, its type, and the exit codes. */
+class OutputTest {
+
+  private static final Path PAGE = Repository.root().resolve("docs/reference/output.md");
+  private static final Pattern ROW =
+      Pattern.compile(
+          "^\\| `([^`]+)` \\| (text|number|boolean|list|object) \\|", Pattern.MULTILINE);
+  private static final String BAKERY = demo("bakery/quayside-bakery.site.yaml");
+  private static final String BOATHOUSE = demo("boathouse/weir-lane-boathouse.site.yaml");
+
+  /** A supply about which nearly nothing is known. */
+  private static final String KIOSK =
+      """
+      keenward: 1
+      site: Hilltop Kiosk
+      zones: { 1: { name: Kiosk door, response: entry-exit, device: contact } }
+      supplies: { Main: { battery: { capacity: 7 Ah } } }
+      """;
+
+  private static final String BARE =
+      """
+      keenward: 1
+      site: Hilltop Kiosk
+      zones: { 1: { name: Kiosk door, response: entry-exit } }
+      """;
+
+  @TempDir private Path folder;
+
+  @Test
+  void check() throws IOException {
+    assertThat(printed("check", BAKERY, kiosk())).isEqualTo(documented("check"));
+  }
+
+  @Test
+  void power() throws IOException {
+    assertThat(printed("power", BAKERY, kiosk(), bare())).isEqualTo(documented("power"));
+  }
+
+  @Test
+  void rehearse() throws IOException {
+    Path script = folder.resolve("away.script");
+    Files.writeString(
+        script, "14:30:00 arm away by Ines at \"Passage keypad\"\nexpect no signal\n");
+    Map<String, String> keys = printed("rehearse", kiosk());
+    Finished unmet = Program.run("rehearse", "--format", "json", BAKERY, script.toString());
+    collect(JsonMapper.shared().readTree(unmet.output()), "", keys);
+
+    assertThat(keys).isEqualTo(documented("rehearse"));
+    assertThat(unmet.exitCode()).isEqualTo(1);
+  }
+
+  @Test
+  void order() throws IOException {
+    assertThat(printed("order", BAKERY, BOATHOUSE, kiosk())).isEqualTo(documented("order"));
+  }
+
+  @Test
+  void testplan() throws IOException {
+    assertThat(printed("testplan", BAKERY, bare())).isEqualTo(documented("testplan"));
+  }
+
+  @Test
+  void jobAndTheResultThatItWrites() throws IOException {
+    Map<String, String> keys = new TreeMap<>();
+    Finished job = Program.run("job", "--format", "json", "--out", folder.toString(), kiosk());
+    collect(JsonMapper.shared().readTree(job.output()), "", keys);
+
+    assertThat(keys).isEqualTo(table("### job"));
+
+    Map<String, String> written = new TreeMap<>();
+    collect(
+        JsonMapper.shared().readTree(Files.readString(folder.resolve("kiosk/result.json"))),
+        "",
+        written);
+    assertThat(documentedResult()).containsAllEntriesOf(written);
+    Map<String, String> outer = new TreeMap<>(written);
+    outer.keySet().removeIf(key -> key.contains("."));
+    assertThat(outer).isEqualTo(documented("result.json"));
+  }
+
+  @Test
+  void rules() throws IOException {
+    Map<String, String> keys = new TreeMap<>();
+    collect(
+        JsonMapper.shared().readTree(Program.run("rules", "--format", "json").output()), "", keys);
+
+    assertThat(keys).isEqualTo(table("### rules"));
+  }
+
+  @Test
+  void exitCodes() throws IOException {
+    assertThat(Program.run("check", kiosk()).exitCode()).isZero();
+    assertThat(Program.run("check", BOATHOUSE).exitCode()).isEqualTo(1);
+    assertThat(Program.run("order", kiosk()).exitCode()).isZero();
+    assertThat(Program.run("order", BOATHOUSE).exitCode()).isEqualTo(1);
+    assertThat(Program.run("power", BOATHOUSE).exitCode()).isZero();
+    assertThat(Program.run("check", folder.resolve("none.yaml").toString()).exitCode())
+        .isEqualTo(2);
+    assertThat(Program.run("check", "--nonsense").exitCode()).isEqualTo(2);
+    assertThat(
+            Program.run(
+                    "job",
+                    "--out",
+                    folder.toString(),
+                    folder.resolve("none.yaml").toString(),
+                    bare())
+                .exitCode())
+        .isEqualTo(2);
+    assertThat(folder.resolve("bare/result.json")).isNotEmptyFile();
+  }
+
+  private String kiosk() throws IOException {
+    return Files.writeString(folder.resolve("kiosk.site.yaml"), KIOSK).toString();
+  }
+
+  private String bare() throws IOException {
+    return Files.writeString(folder.resolve("bare.site.yaml"), BARE).toString();
+  }
+
+  private static String demo(String file) {
+    return Repository.root().resolve("demo").resolve(file).toString();
+  }
+
+  private static Map<String, String> printed(String command, String... sites) {
+    Map<String, String> keys = new TreeMap<>();
+    for (String site : sites) {
+      Finished finished = Program.run(command, "--format", "json", site);
+      assertThat(finished.errors()).isEmpty();
+      collect(JsonMapper.shared().readTree(finished.output()), "", keys);
+    }
+    return keys;
+  }
+
+  private static void collect(JsonNode node, String path, Map<String, String> keys) {
+    if (node.isArray()) {
+      node.valueStream().forEach(element -> collect(element, path + "[]", keys));
+    } else if (node.isObject()) {
+      for (Map.Entry<String, JsonNode> property : node.properties()) {
+        String key = path.isEmpty() ? property.getKey() : path + "." + property.getKey();
+        String type = type(property.getValue());
+        assertThat(keys.getOrDefault(key, type)).as(key).isEqualTo(type);
+        keys.put(key, type);
+        collect(property.getValue(), key, keys);
+      }
+    }
+  }
+
+  private static String type(JsonNode node) {
+    return switch (node.getNodeType()) {
+      case STRING -> "text";
+      case NUMBER -> "number";
+      case BOOLEAN -> "boolean";
+      case ARRAY -> "list";
+      case OBJECT -> "object";
+      default -> throw new AssertionError("undocumented kind of value: " + node.getNodeType());
+    };
+  }
+
+  /** The keys of a section, with those that open every result. */
+  private static Map<String, String> documented(String section) throws IOException {
+    Map<String, String> keys = table("### " + section);
+    keys.putAll(table("## JSON"));
+    return keys;
+  }
+
+  private static Map<String, String> documentedResult() throws IOException {
+    Map<String, String> keys = documented("result.json");
+    Map<String, String> parts =
+        Map.of(
+            "check", "check",
+            "power", "power",
+            "keyIn", "order",
+            "rehearsal", "rehearse",
+            "testPlan", "testplan");
+    for (Map.Entry<String, String> part : parts.entrySet()) {
+      table("### " + part.getValue())
+          .forEach((key, type) -> keys.put(part.getKey() + "." + key, type));
+    }
+    return keys;
+  }
+
+  private static Map<String, String> table(String heading) throws IOException {
+    String page = Files.readString(PAGE);
+    int begin = page.indexOf("\n" + heading + "\n");
+    assertThat(begin).as(heading).isNotNegative();
+    int end = page.indexOf("\n##", begin + heading.length());
+    Map<String, String> keys = new TreeMap<>();
+    Matcher rows = ROW.matcher(page.substring(begin, end < 0 ? page.length() : end));
+    while (rows.find()) {
+      keys.put(Objects.requireNonNull(rows.group(1)), Objects.requireNonNull(rows.group(2)));
+    }
+    assertThat(keys).as(heading).isNotEmpty();
+    return keys;
+  }
+}
