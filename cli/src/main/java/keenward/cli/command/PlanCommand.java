@@ -7,9 +7,9 @@ import keenward.core.plan.Settings;
 import keenward.usecases.site.BadInput;
 import keenward.usecases.site.SiteFile;
 import keenward.usecases.site.SiteFiles;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -45,7 +45,11 @@ public final class PlanCommand {
             "Also the settings that the plan leaves open, each with where its value came from.")
     boolean withDefaults;
 
-    @Mixin final JobChoices choices = new JobChoices();
+    @Option(
+        names = "--panel",
+        paramLabel = "NAME|FILE",
+        description = "A panel description that stands in for the plan's own.")
+    @Nullable String panel;
 
     Show(Surroundings surroundings) {
       this.surroundings = surroundings;
@@ -55,9 +59,7 @@ public final class PlanCommand {
     public Integer call() throws BadInput {
       SiteFile file = SiteFiles.load(site);
       Settings settings =
-          Settings.of(
-              file.plan(),
-              surroundings.keenward().panel(file, choices.options(surroundings)).defaults());
+          Settings.of(file.plan(), surroundings.keenward().panel(file, panel).defaults());
       surroundings.out().print(PlanText.of(file, settings, withDefaults));
       return Exit.FINE;
     }

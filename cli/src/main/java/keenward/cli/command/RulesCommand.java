@@ -1,7 +1,6 @@
 package keenward.cli.command;
 
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import keenward.cli.json.Json;
 import keenward.core.rules.RuleCard;
@@ -30,19 +29,7 @@ public final class RulesCommand implements Callable<Integer> {
   public Integer call() {
     List<RuleCard> cards = RuleRegistry.all().stream().map(rule -> rule.card()).toList();
     if (format == Format.json) {
-      surroundings
-          .out()
-          .print(
-              Json.text(
-                  cards.stream()
-                      .map(card ->
-                          Map.of(
-                              "code", card.code(),
-                              "fault", card.fault(),
-                              "severity", card.severity().word(),
-                              "purpose", card.purpose(),
-                              "remedy", card.remedy()))
-                      .toList()));
+      surroundings.out().print(Json.rules(cards));
     } else {
       for (RuleCard card : cards) {
         surroundings

@@ -13,6 +13,7 @@ import keenward.core.proof.TestPlan;
 import keenward.core.proof.TestStep;
 import keenward.core.rules.CheckResult;
 import keenward.core.rules.Finding;
+import keenward.core.rules.RuleCard;
 import keenward.usecases.job.SiteJob;
 import keenward.usecases.order.KeyIn;
 import keenward.usecases.rehearse.SiteRehearsal;
@@ -76,6 +77,20 @@ public final class Json {
     json.put("rehearsal", rehearsalMap(job.rehearsal()));
     json.put("testPlan", testPlanMap(job.testPlan()));
     return text(json);
+  }
+
+  /** Rules. */
+  public static String rules(List<RuleCard> cards) {
+    return text(
+        cards.stream()
+            .map(card ->
+                map(
+                    "code", card.code(),
+                    "fault", card.fault(),
+                    "severity", card.severity().word(),
+                    "purpose", card.purpose(),
+                    "remedy", card.remedy()))
+            .toList());
   }
 
   /** Any value, such as a list of maps. */
@@ -192,9 +207,20 @@ public final class Json {
 
   private static Map<String, Object> part(OrderSheet.Part part) {
     return map(
-        "title", part.title(),
-        "canStopAfter", part.stop().isPresent(),
-        "steps", part.lines());
+        "title",
+        part.title(),
+        "canStopAfter",
+        part.stop().isPresent(),
+        "leave",
+        part.stop().map(stop -> words(stop.leave())).orElse(List.of()),
+        "comeBack",
+        part.stop().map(stop -> words(stop.comeBack())).orElse(List.of()),
+        "steps",
+        part.lines());
+  }
+
+  private static List<String> words(List<OrderSheet.Line> lines) {
+    return lines.stream().map(OrderSheet.Line::words).toList();
   }
 
   private static Map<String, Object> rehearsalMap(SiteRehearsal rehearsal) {

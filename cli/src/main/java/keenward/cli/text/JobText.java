@@ -3,6 +3,7 @@ package keenward.cli.text;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import keenward.core.electrical.PowerBudget;
 import keenward.core.rules.Finding;
@@ -16,7 +17,7 @@ public final class JobText {
 
   private JobText() {}
 
-  /** What to say of one site, by label. */
+  /** What to say of one site, by the key that JSON has for it. */
   public static Map<String, Object> summary(SiteJob job, Path folder) {
     Map<String, Object> lines = new LinkedHashMap<>();
     lines.put("site", job.site().plan().site().name());
@@ -28,10 +29,10 @@ public final class JobText {
             .filter(finding -> finding.severity() == Severity.ERROR)
             .map(JobText::finding)
             .toList());
-    lines.put("not assessed", job.check().notAssessed().size());
+    lines.put("notAssessed", job.check().notAssessed().size());
     lines.put("power", power(job));
     lines.put("rehearsed", job.rehearsal().scenarios().size() + " scenarios");
-    lines.put("key in", OrderText.summary(job.keyIn()));
+    lines.put("keyIn", OrderText.summary(job.keyIn()));
     lines.put("tests", job.testPlan().steps().size());
     lines.put("folder", folder.toString());
     return lines;
@@ -42,7 +43,7 @@ public final class JobText {
     Page page = new Page();
     for (Map<String, Object> summary : summaries) {
       page.heading(String.valueOf(summary.get("site")));
-      summary.forEach((label, value) -> {
+      summary.forEach((key, value) -> {
         if (value instanceof List<?> errors) {
           errors.stream()
               .limit(MOST_FINDINGS)
@@ -50,13 +51,19 @@ public final class JobText {
           if (errors.size() > MOST_FINDINGS) {
             page.line("    and " + (errors.size() - MOST_FINDINGS) + " more in findings.txt");
           }
-        } else if (!label.equals("site")) {
+        } else if (!key.equals("site")) {
+          String label = words(key);
           page.hanging(
               label + " ".repeat(Math.max(1, 14 - label.length())), 14, String.valueOf(value));
         }
       });
     }
     return page.toString();
+  }
+
+  /** A key as words: {@code notAssessed} becomes {@code not assessed}. */
+  private static String words(String key) {
+    return key.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
   }
 
   private static String finding(Finding finding) {

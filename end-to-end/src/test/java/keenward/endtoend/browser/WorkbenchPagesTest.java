@@ -40,8 +40,8 @@ class WorkbenchPagesTest {
     workbench =
         Workbench.start(
             List.of(
-                root.resolve("demo/bakery/quayside-bakery.site.yaml"),
-                root.resolve("demo/boathouse/weir-lane-boathouse.site.yaml")),
+                Path.of("../demo/bakery/quayside-bakery.site.yaml"),
+                Path.of("../demo/boathouse/weir-lane-boathouse.site.yaml")),
             new Keenward(new PanelFinder(root.resolve("panels")), "0.1.0"),
             Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC),
             0);

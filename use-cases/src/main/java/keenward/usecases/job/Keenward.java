@@ -15,6 +15,7 @@ import keenward.usecases.panel.PanelInUse;
 import keenward.usecases.rehearse.Rehearser;
 import keenward.usecases.site.BadInput;
 import keenward.usecases.site.SiteFile;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a person can ask for about a site, each stage on its own or all of them. Safe for use by
@@ -38,7 +39,16 @@ public final class Keenward {
 
   /** The panel of a site. */
   public PanelInUse panel(SiteFile site, JobOptions options) throws BadInput {
-    return panels.find(site, options.panel());
+    return panel(site, options.panel());
+  }
+
+  /**
+   * The panel of a site.
+   *
+   * @param override name or path of a description that stands in for the plan's own; null for none
+   */
+  public PanelInUse panel(SiteFile site, @Nullable String override) throws BadInput {
+    return panels.find(site, override);
   }
 
   /** Findings, and what could not be judged. */

@@ -128,6 +128,9 @@ final class PlanAnswers {
     return switch (path) {
       case "keypad.name" -> text(place, name);
       case "keypad.partitions" -> {
+        if (plan.partitions().stream().allMatch(each -> each.keypads().isEmpty())) {
+          yield Fact.missing();
+        }
         List<String> served = new ArrayList<>();
         for (Partition partition : plan.partitions()) {
           if (partition.keypads().isEmpty() || partition.keypads().contains(name)) {
