@@ -1,12 +1,16 @@
 package keenward.cli;
 
+import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import keenward.core.rules.catalogue.RuleRegistry;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -145,6 +149,172 @@ class MainTest {
         CommandLineRun.of("rehearse", CommandLineRun.BAKERY.toString(), script.toString());
     assertThat(run.err()).isEmpty();
     assertThat(run.exitCode()).isZero();
-    assertThat(run.out()).contains("14:31:00", "armed");
+    assertThat(run.out()).contains("14:31:00", "armed").doesNotContain("NOT AS EXPECTED");
+  }
+
+  @Test
+  void endsWithOneWhenTheScriptExpectedSomethingElse() throws IOException {
+    Path script =
+        Files.writeString(
+            folder.resolve("wrong.txt"),
+            """
+            14:30:00 arm away by Ines at "Passage keypad"
+            expect 14:32:00 Bakery disarmed
+            """);
+    CommandLineRun run =
+        CommandLineRun.of("rehearse", CommandLineRun.BAKERY.toString(), script.toString());
+    assertThat(run.exitCode()).isEqualTo(1);
+    assertThat(run.out()).contains("NOT AS EXPECTED  2: ");
+  }
+
+  @Test
+  void saysWhereAScriptIsWrong() throws IOException {
+    Path script = Files.writeString(folder.resolve("bad.txt"), "25:99:00 opne \"Yard door\"\n");
+    CommandLineRun run =
+        CommandLineRun.of("rehearse", CommandLineRun.BAKERY.toString(), script.toString());
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err()).contains("bad.txt:1:");
+  }
+
+  @Test
+  void writesTheWholePackOfASite() throws IOException {
+    Path site = Files.writeString(folder.resolve("kiosk.site.yaml"), FIVE_LINES);
+    Path out = folder.resolve("out");
+    CommandLineRun run = CommandLineRun.of("job", site.toString(), "--out", out.toString());
+    assertThat(run.err()).isEmpty();
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out()).contains("Hilltop Kiosk", "entry sheet, UNPROVED", "out/kiosk");
+    Path kiosk = out.resolve("kiosk");
+    assertThat(Files.readString(kiosk.resolve("findings.txt"))).contains("Hilltop Kiosk");
+    assertThat(Files.readString(kiosk.resolve("key-in.txt"))).contains("UNPROVED");
+    assertThat(Files.readString(kiosk.resolve("test-plan.txt"))).contains("Kiosk door");
+    assertThat(Files.readString(kiosk.resolve("rehearsal.txt"))).contains("Kiosk door");
+    assertThat(Files.readAllBytes(kiosk.resolve("pack.pdf")))
+        .startsWith("%PDF-".getBytes(US_ASCII));
+    JsonNode result = JsonMapper.shared().readTree(Files.readString(kiosk.resolve("result.json")));
+    assertThat(result.at("/site").asString()).contains("Hilltop Kiosk");
+  }
+
+  @Test
+  void doesTheSitesThatItCanAndSaysWhatIsWrongWithTheOthers() throws IOException {
+    Path good = Files.writeString(folder.resolve("kiosk.site.yaml"), FIVE_LINES);
+    Path bad = Files.writeString(folder.resolve("bad.site.yaml"), "keenward: 1\nsit: x\n");
+    Path twin =
+        Files.writeString(
+            Files.createDirectory(folder.resolve("twin")).resolve("kiosk.site.yaml"), FIVE_LINES);
+    Path out = folder.resolve("out");
+    CommandLineRun run =
+        CommandLineRun.of(
+            "papers",
+            good.toString(),
+            bad.toString(),
+            twin.toString(),
+            "--out",
+            out.toString(),
+            "--format",
+            "json");
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(JsonMapper.shared().readTree(run.out()).size()).isEqualTo(1);
+    assertThat(run.err()).contains("bad.site.yaml:2:", "short name 'kiosk'");
+    assertThat(out.resolve("kiosk").resolve("pack.pdf")).exists();
+    assertThat(out.resolve("bad")).doesNotExist();
+  }
+
+  @Test
+  void leavesWhatStoodThereWhenTheFolderCannotBeMade() throws IOException {
+    Path site = Files.writeString(folder.resolve("kiosk.site.yaml"), FIVE_LINES);
+    Path taken = Files.writeString(folder.resolve("taken"), "mine");
+    CommandLineRun run = CommandLineRun.of("job", site.toString(), "--out", taken.toString());
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(run.err()).contains("taken").doesNotContain("Exception", "\tat ");
+    assertThat(Files.readString(taken)).isEqualTo("mine");
+  }
+
+  @Test
+  void provesAnOrderForADescribedPanel() throws IOException {
+    Path site =
+        Files.writeString(
+            folder.resolve("kiosk.site.yaml"), FIVE_LINES + "panel: { description: Marram 32 }\n");
+    CommandLineRun run = CommandLineRun.of("order", site.toString());
+    assertThat(run.err()).isEmpty();
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out()).contains("Work order: Hilltop Kiosk, Marram 32", "PROVED");
+    JsonNode json =
+        JsonMapper.shared()
+            .readTree(CommandLineRun.of("order", site.toString(), "--format", "json").out());
+    assertThat(json.findValue("keys").asInt()).isPositive();
+    assertThat(run.out()).contains(json.findValue("keys").asInt() + " keys");
+  }
+
+  @Test
+  void refusesAnOrderThatTheKeypadCannotShowAndSaysWhy() {
+    CommandLineRun run =
+        CommandLineRun.of("order", CommandLineRun.BAKERY.toString(), "--keypad", "words");
+    assertThat(run.exitCode()).isEqualTo(1);
+    assertThat(run.out()).contains("No order for Quayside Bakery", "  > ").doesNotContain("PROVED");
+  }
+
+  @Test
+  void refusesAFoundMemoryThatIsNotThere() {
+    CommandLineRun run =
+        CommandLineRun.of(
+            "order", CommandLineRun.BAKERY.toString(), "--from", folder.resolve("no").toString());
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err()).contains(folder.resolve("no") + ":1:1:");
+  }
+
+  @Test
+  void showsEverySettingAndWhereItCameFrom() throws IOException {
+    Path site =
+        Files.writeString(
+            folder.resolve("kiosk.site.yaml"), FIVE_LINES + "panel: { exit time: 45 s }\n");
+    String stated = CommandLineRun.of("plan", "show", site.toString()).out();
+    String all = CommandLineRun.of("plan", "show", site.toString(), "--with-defaults").out();
+    assertThat(stated).contains("45 s", "stated at").doesNotContain("default of");
+    assertThat(all).contains("45 s", "stated at", "default of");
+  }
+
+  @Test
+  void listsEveryRuleInBothFormats() {
+    CommandLineRun text = CommandLineRun.of("rules");
+    JsonNode json =
+        JsonMapper.shared().readTree(CommandLineRun.of("rules", "--format", "json").out());
+    assertThat(text.out().lines().filter(line -> line.matches("[A-Z]{3}-\\d\\d .*")))
+        .hasSize(RuleRegistry.all().size());
+    assertThat(json.findValues("code")).hasSize(RuleRegistry.all().size());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"check", "power", "rehearse", "testplan", "order"})
+  void printsEveryStageAsJsonToo(String command) throws IOException {
+    Path site = Files.writeString(folder.resolve("kiosk.site.yaml"), FIVE_LINES);
+    JsonNode json =
+        JsonMapper.shared()
+            .readTree(CommandLineRun.of(command, site.toString(), "--format", "json").out());
+    assertThat(json.at("/site").asString()).isEqualTo("Hilltop Kiosk");
+  }
+
+  @Test
+  void refusesAPortThatIsNone() {
+    CommandLineRun run =
+        CommandLineRun.of("serve", CommandLineRun.BAKERY.toString(), "--port", "65536");
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(run.err()).contains("65536", "1 to 65535");
+  }
+
+  @Test
+  void saysWhenAPortIsTaken() throws IOException {
+    try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+      CommandLineRun run =
+          CommandLineRun.of(
+              "serve",
+              CommandLineRun.BAKERY.toString(),
+              "--port",
+              Integer.toString(taken.getLocalPort()));
+      assertThat(run.exitCode()).isEqualTo(2);
+      assertThat(run.err()).contains(Integer.toString(taken.getLocalPort()), "cannot be opened");
+    }
   }
 }

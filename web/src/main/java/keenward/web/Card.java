@@ -73,7 +73,7 @@ public record Card(
     facts.add(
         new Fact(
             "Findings",
-            ZoneWords.counts(job.check()),
+            PageWords.counts(job.check()),
             job.check().hasErrors() ? "bad" : job.check().findings().isEmpty() ? "good" : "open",
             Stage.FINDINGS.address()));
     facts.add(power(job));

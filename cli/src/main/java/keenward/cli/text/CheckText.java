@@ -4,7 +4,6 @@ import java.util.Locale;
 import keenward.core.rules.CheckResult;
 import keenward.core.rules.Finding;
 import keenward.core.rules.NotAssessed;
-import keenward.core.rules.Severity;
 import keenward.usecases.site.SiteFile;
 
 /** Findings, worst first, and what could not be judged. */
@@ -37,23 +36,9 @@ public final class CheckText {
     return page.toString();
   }
 
-  /** How many findings of which severity, in words. */
+  /** The findings counted; without any, how many rules passed. */
   public static String summary(CheckResult result) {
-    if (result.findings().isEmpty()) {
-      return "no findings, " + result.passed().size() + " rules passed";
-    }
-    StringBuilder words = new StringBuilder();
-    for (Severity severity : Severity.values()) {
-      int count = result.count(severity);
-      if (count > 0) {
-        words
-            .append(words.isEmpty() ? "" : ", ")
-            .append(count)
-            .append(' ')
-            .append(severity.word())
-            .append(count == 1 || severity == Severity.ADVICE ? "" : "s");
-      }
-    }
-    return words.toString();
+    return result.summary()
+        + (result.findings().isEmpty() ? ", " + result.passed().size() + " rules passed" : "");
   }
 }

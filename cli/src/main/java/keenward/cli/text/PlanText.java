@@ -44,7 +44,7 @@ public final class PlanText {
               zone.name(),
               zone.response().word(),
               String.join(", ", zone.partitions()),
-              String.join(", ", zone.devices().stream().map(PlanText::device).toList())));
+              String.join(", ", zone.devices().stream().map(ZoneDevice::words).toList())));
     }
     page.table(zones);
     page.heading("Settings in force");
@@ -62,13 +62,5 @@ public final class PlanText {
       }
     }
     return page.table(rows).toString();
-  }
-
-  private static String device(ZoneDevice watched) {
-    return switch (watched) {
-      case ZoneDevice.Unplaced unplaced -> "a " + unplaced.kind().word() + " not placed yet";
-      case ZoneDevice.Fitted fitted ->
-          fitted.device().name() + (fitted.inputName().isEmpty() ? "" : " / " + fitted.inputName());
-    };
   }
 }

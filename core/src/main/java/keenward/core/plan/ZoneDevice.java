@@ -9,6 +9,15 @@ public sealed interface ZoneDevice {
   /** What kind of device it is. */
   DeviceKind kind();
 
+  /** The device in words, with its input where it names one. */
+  default String words() {
+    return switch (this) {
+      case Unplaced unplaced -> "a " + unplaced.kind().word() + " not placed yet";
+      case Fitted fitted ->
+          fitted.device().name() + (fitted.inputName().isEmpty() ? "" : " / " + fitted.inputName());
+    };
+  }
+
   /**
    * An input of a device of the plan.
    *

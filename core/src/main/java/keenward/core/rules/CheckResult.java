@@ -1,5 +1,6 @@
 package keenward.core.rules;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -26,6 +27,19 @@ public record CheckResult(
   /** Whether any finding is an error. */
   public boolean hasErrors() {
     return count(Severity.ERROR) > 0;
+  }
+
+  /** How many findings of which severity, in words. */
+  public String summary() {
+    List<String> words = new ArrayList<>();
+    for (Severity severity : Severity.values()) {
+      int count = count(severity);
+      if (count > 0) {
+        boolean plural = count > 1 && severity != Severity.ADVICE;
+        words.add(count + " " + severity.word() + (plural ? "s" : ""));
+      }
+    }
+    return words.isEmpty() ? "no findings" : String.join(", ", words);
   }
 
   /** Rules that judged all they had to judge, and found no fault. */

@@ -1,6 +1,5 @@
 package keenward.web;
 
-import java.util.List;
 import keenward.core.plan.ArmingMode;
 import keenward.core.plan.Fact;
 import keenward.core.plan.Zone;
@@ -8,28 +7,19 @@ import keenward.core.plan.ZoneDevice;
 import keenward.core.quantities.Current;
 import keenward.core.rules.CheckResult;
 import keenward.core.rules.Finding;
-import keenward.core.rules.Severity;
 import keenward.usecases.order.KeyIn;
 
 /** Words that several pages share. */
-public final class ZoneWords {
+public final class PageWords {
 
-  private ZoneWords() {}
+  private PageWords() {}
 
   /** What a zone watches. */
   public static String devices(Zone zone) {
     if (zone.devices().isEmpty()) {
       return "not stated";
     }
-    return String.join(", ", zone.devices().stream().map(ZoneWords::device).toList());
-  }
-
-  private static String device(ZoneDevice watched) {
-    return switch (watched) {
-      case ZoneDevice.Unplaced unplaced -> "a " + unplaced.kind().word() + ", not placed yet";
-      case ZoneDevice.Fitted fitted ->
-          fitted.device().name() + (fitted.inputName().isEmpty() ? "" : " / " + fitted.inputName());
-    };
+    return String.join(", ", zone.devices().stream().map(ZoneDevice::words).toList());
   }
 
   /** When a zone is live. */
@@ -44,18 +34,9 @@ public final class ZoneWords {
     return fact.map(Current::written).orElse("not known");
   }
 
-  /** How many findings of which severity. */
+  /** The findings counted, and what was not assessed. */
   public static String counts(CheckResult result) {
-    List<String> words =
-        List.of(Severity.values()).stream()
-            .filter(severity -> result.count(severity) > 0)
-            .map(severity ->
-                result.count(severity)
-                    + " "
-                    + severity.word()
-                    + (result.count(severity) == 1 || severity == Severity.ADVICE ? "" : "s"))
-            .toList();
-    return (words.isEmpty() ? "no findings" : String.join(", ", words))
+    return result.summary()
         + (result.notAssessed().isEmpty()
             ? ""
             : ", " + result.notAssessed().size() + " not assessed");
