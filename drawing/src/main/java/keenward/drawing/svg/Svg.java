@@ -45,6 +45,32 @@ public final class Svg {
     return this;
   }
 
+  /**
+   * Words on one line.
+   *
+   * @param y the baseline
+   * @param size of the letters, in pixels
+   * @param anchor where {@code x} is: start, middle or end
+   */
+  public Svg label(
+      String words, double x, double y, double size, boolean bold, String anchor, String fill) {
+    return text(
+        "text",
+        words,
+        "x",
+        x,
+        "y",
+        y,
+        "font-size",
+        size,
+        "font-weight",
+        bold ? "bold" : "normal",
+        "text-anchor",
+        anchor,
+        "fill",
+        fill);
+  }
+
   private void tag(String name, Object... attributes) {
     indent();
     text.append('<').append(name);

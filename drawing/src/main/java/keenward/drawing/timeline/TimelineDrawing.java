@@ -291,21 +291,7 @@ public final class TimelineDrawing {
 
   private void text(
       String text, double x, double y, double size, boolean bold, Ink ink, String anchor) {
-    svg.text(
-        "text",
-        text,
-        "x",
-        x,
-        "y",
-        y,
-        "font-size",
-        size,
-        "font-weight",
-        bold ? "bold" : "normal",
-        "text-anchor",
-        anchor,
-        "fill",
-        palette.of(ink));
+    svg.label(text, x, y, size, bold, anchor, palette.of(ink));
   }
 
   private static String point(double x, double y) {
