@@ -9,6 +9,7 @@ public final class FloorBuilder {
   private final String name;
   private final List<Room> rooms = new ArrayList<>();
   private final List<Opening> openings = new ArrayList<>();
+  private final List<Furniture> furniture = new ArrayList<>();
   private final List<Stair> stairs = new ArrayList<>();
 
   FloorBuilder(String name) {
@@ -71,6 +72,21 @@ public final class FloorBuilder {
     return this;
   }
 
+  /** A thing as high as stated, on a rectangle. */
+  public FloorBuilder furniture(
+      String thing, String height, double west, double south, double east, double north) {
+    furniture.add(
+        new Furniture(
+            thing,
+            List.of(
+                new Point(west, south),
+                new Point(east, south),
+                new Point(east, north),
+                new Point(west, north)),
+            Fact.of(Quantities.of(Length.parse(height)))));
+    return this;
+  }
+
   private FloorBuilder opening(
       String opening,
       OpeningKind kind,
@@ -106,7 +122,7 @@ public final class FloorBuilder {
         rooms,
         List.of(),
         openings,
-        List.of(),
+        furniture,
         stairs);
   }
 }

@@ -1,0 +1,4 @@
+@NullMarked
+package keenward.core.building.coverage;
+
+import org.jspecify.annotations.NullMarked;
