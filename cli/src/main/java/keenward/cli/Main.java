@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import keenward.cli.command.CheckCommand;
+import keenward.cli.command.CoverageCommand;
 import keenward.cli.command.DemoCommand;
 import keenward.cli.command.JobCommand;
 import keenward.cli.command.OrderCommand;
@@ -60,6 +61,7 @@ public final class Main implements Runnable {
     return new CommandLine(new Main())
         .addSubcommand(new CheckCommand(surroundings))
         .addSubcommand(new PowerCommand(surroundings))
+        .addSubcommand(new CoverageCommand(surroundings))
         .addSubcommand(new RehearseCommand(surroundings))
         .addSubcommand(new OrderCommand(surroundings))
         .addSubcommand(new TestPlanCommand(surroundings))

@@ -67,7 +67,8 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"check", "power", "rehearse", "testplan", "order", "plan show"})
+  @ValueSource(
+      strings = {"check", "power", "coverage", "rehearse", "testplan", "order", "plan show"})
   void runsEveryStageOnAPlanOfFiveLines(String command) throws IOException {
     Path site = Files.writeString(folder.resolve("kiosk.site.yaml"), FIVE_LINES);
     String[] words = (command + " " + site).split(" ", -1);
@@ -127,6 +128,16 @@ class MainTest {
             .get("value")
             .asDouble();
     assertThat(needed).isEqualTo((0.41 * 24 + 1.297 * 4 / 60) * 1.119 * 1.25, within(0.02));
+  }
+
+  @Test
+  void saysHowMuchOfARoomIsWatchedAndWhereOneCanPassUnseen() {
+    CommandLineRun run = CommandLineRun.of("coverage", CommandLineRun.BAKERY.toString());
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out())
+        .containsPattern("Cold store +nothing looks here")
+        .containsPattern("Shop +\\d\\d % seen")
+        .containsPattern("Landing: .* pass unseen between Bathroom door, Back bedroom door");
   }
 
   @Test
@@ -194,6 +205,15 @@ class MainTest {
         .startsWith("%PDF-".getBytes(US_ASCII));
     JsonNode result = JsonMapper.shared().readTree(Files.readString(kiosk.resolve("result.json")));
     assertThat(result.at("/site").asString()).contains("Hilltop Kiosk");
+  }
+
+  @Test
+  void drawsEveryFloorWithoutAndWithCoverage() throws IOException {
+    CommandLineRun.of("job", CommandLineRun.BOATHOUSE.toString(), "--out", folder.toString());
+    Path boathouse = folder.resolve("weir-lane-boathouse");
+    assertThat(Files.readString(boathouse.resolve("floor-1.svg"))).doesNotContain("seen by");
+    assertThat(Files.readString(boathouse.resolve("coverage-1.svg")))
+        .contains("seen by Workshop motion");
   }
 
   @Test
@@ -287,7 +307,7 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"check", "power", "rehearse", "testplan", "order"})
+  @ValueSource(strings = {"check", "power", "coverage", "rehearse", "testplan", "order"})
   void printsEveryStageAsJsonToo(String command) throws IOException {
     Path site = Files.writeString(folder.resolve("kiosk.site.yaml"), FIVE_LINES);
     JsonNode json =

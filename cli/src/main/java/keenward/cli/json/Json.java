@@ -3,17 +3,21 @@ package keenward.cli.json;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import keenward.core.building.coverage.CoverageMap;
+import keenward.core.building.coverage.Gap;
 import keenward.core.dialogue.order.OrderSheet;
 import keenward.core.electrical.Explained;
 import keenward.core.electrical.PowerAssessment;
 import keenward.core.electrical.PowerBudget;
 import keenward.core.plan.MissingFact;
+import keenward.core.plan.Point;
 import keenward.core.proof.ExpectedSignal;
 import keenward.core.proof.TestPlan;
 import keenward.core.proof.TestStep;
 import keenward.core.rules.CheckResult;
 import keenward.core.rules.Finding;
 import keenward.core.rules.RuleCard;
+import keenward.usecases.coverage.SiteCoverage;
 import keenward.usecases.job.SiteJob;
 import keenward.usecases.order.KeyIn;
 import keenward.usecases.rehearse.SiteRehearsal;
@@ -44,6 +48,50 @@ public final class Json {
     Map<String, Object> json = head(site);
     json.putAll(powerMap(power));
     return text(json);
+  }
+
+  /** What detectors see. */
+  public static String coverage(SiteCoverage coverage) {
+    Map<String, Object> json = head(coverage.site());
+    json.put(
+        "rooms",
+        coverage.map().floors().stream()
+            .flatMap(floor ->
+                floor.rooms().stream()
+                    .map(room ->
+                        map(
+                            "floor", floor.floor(),
+                            "room", room.room(),
+                            "floorSquareMetres", room.floorSquareMetres(),
+                            "seenSquareMetres", room.seenSquareMetres(),
+                            "seenTwiceSquareMetres", room.seenTwiceSquareMetres(),
+                            "detectors", room.detectors(),
+                            "gaps", room.gaps().stream().map(Json::gap).toList())))
+            .toList());
+    json.put(
+        "detectors",
+        coverage.map().views().stream()
+            .map(view ->
+                map(
+                    "name", view.device().name(),
+                    "floor", view.floor(),
+                    "room", view.room(),
+                    "seenSquareMetres", view.seen().squareMetres(),
+                    "outlineMetres", points(view.seen().outline(CoverageMap.ARC_ERROR_METRES))))
+            .toList());
+    json.put("notAssessed", missing(coverage.map().notAssessed()));
+    return text(json);
+  }
+
+  private static Map<String, Object> gap(Gap gap) {
+    return map(
+        "squareMetres", gap.squareMetres(),
+        "reaches", gap.reaches(),
+        "ringsMetres", gap.rings().stream().map(Json::points).toList());
+  }
+
+  private static List<List<Double>> points(List<Point> points) {
+    return points.stream().map(point -> List.of(point.xMetres(), point.yMetres())).toList();
   }
 
   /** Order or entry sheet. */

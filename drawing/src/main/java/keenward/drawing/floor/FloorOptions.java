@@ -1,7 +1,9 @@
 package keenward.drawing.floor;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import keenward.core.building.coverage.CoverageMap;
 import keenward.drawing.svg.Lettering;
 import keenward.drawing.svg.Palette;
 
@@ -17,6 +19,8 @@ import keenward.drawing.svg.Palette;
  * @param litZones numbers of zones to light
  * @param litOpenings names of openings to light
  * @param marks flags
+ * @param coverage what detectors see, to be tinted, and where nobody looks, to be hatched; empty
+ *     for a drawing without it
  */
 public record FloorOptions(
     double widthPixels,
@@ -25,7 +29,8 @@ public record FloorOptions(
     String faces,
     Set<Integer> litZones,
     Set<String> litOpenings,
-    List<FloorMark> marks) {
+    List<FloorMark> marks,
+    Optional<CoverageMap> coverage) {
 
   private static final double LEAST_WIDTH_PIXELS = 280;
 
@@ -40,7 +45,8 @@ public record FloorOptions(
 
   /** For a page on a desk: 960 px, colours of the page. */
   public static FloorOptions desk() {
-    return new FloorOptions(960, Palette.PAGE, "", Lettering.FACES, Set.of(), Set.of(), List.of());
+    return new FloorOptions(
+        960, Palette.PAGE, "", Lettering.FACES, Set.of(), Set.of(), List.of(), Optional.empty());
   }
 
   /** For a page on a phone: 360 px, colours of the page. */
@@ -54,27 +60,38 @@ public record FloorOptions(
   }
 
   public FloorOptions width(double pixels) {
-    return new FloorOptions(pixels, palette, idPrefix, faces, litZones, litOpenings, marks);
+    return new FloorOptions(
+        pixels, palette, idPrefix, faces, litZones, litOpenings, marks, coverage);
   }
 
   public FloorOptions palette(Palette other) {
-    return new FloorOptions(widthPixels, other, idPrefix, faces, litZones, litOpenings, marks);
+    return new FloorOptions(
+        widthPixels, other, idPrefix, faces, litZones, litOpenings, marks, coverage);
   }
 
   public FloorOptions idPrefix(String prefix) {
-    return new FloorOptions(widthPixels, palette, prefix, faces, litZones, litOpenings, marks);
+    return new FloorOptions(
+        widthPixels, palette, prefix, faces, litZones, litOpenings, marks, coverage);
   }
 
   public FloorOptions faces(String family) {
-    return new FloorOptions(widthPixels, palette, idPrefix, family, litZones, litOpenings, marks);
+    return new FloorOptions(
+        widthPixels, palette, idPrefix, family, litZones, litOpenings, marks, coverage);
   }
 
   public FloorOptions lit(Set<Integer> zones, Set<String> openings) {
-    return new FloorOptions(widthPixels, palette, idPrefix, faces, zones, openings, marks);
+    return new FloorOptions(
+        widthPixels, palette, idPrefix, faces, zones, openings, marks, coverage);
   }
 
   public FloorOptions marks(List<FloorMark> flags) {
-    return new FloorOptions(widthPixels, palette, idPrefix, faces, litZones, litOpenings, flags);
+    return new FloorOptions(
+        widthPixels, palette, idPrefix, faces, litZones, litOpenings, flags, coverage);
+  }
+
+  public FloorOptions coverage(CoverageMap map) {
+    return new FloorOptions(
+        widthPixels, palette, idPrefix, faces, litZones, litOpenings, marks, Optional.of(map));
   }
 
   boolean isNarrow() {

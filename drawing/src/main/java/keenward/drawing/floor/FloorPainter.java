@@ -84,6 +84,10 @@ final class FloorPainter {
     header(width);
     rooms();
     furniture();
+    options
+        .coverage()
+        .ifPresent(
+            map -> new CoveragePainter(svg, palette, layout.frame()).paint(map, floor.name()));
     openingsUnderLight();
     new WallPainter(svg, palette).paint(floor.walls(), layout.frame());
     openings();
@@ -556,6 +560,8 @@ final class FloorPainter {
               0.8,
               "stroke-dasharray",
               "3 2");
+      case Legend.Entry.Seen() -> CoveragePainter.seenSample(svg, palette, at);
+      case Legend.Entry.Unseen() -> CoveragePainter.unseenSample(svg, palette, at);
       case Legend.Entry.Letter(String letter, String ignored) ->
           text(letter, at.x(), at.y() + 11 * BASELINE, 11, true, Ink.TEXT, "middle");
     }

@@ -3,9 +3,11 @@ package keenward.drawing.floor;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import keenward.core.building.FloorGeometry;
 import keenward.core.building.WallSegment;
+import keenward.core.building.coverage.CoverageMap;
 import keenward.core.plan.OpeningKind;
 import keenward.core.rules.Severity;
 import keenward.drawing.svg.Box;
@@ -88,6 +90,20 @@ record Legend(Spot heading, List<Placed> entries, List<Note> notes, double botto
       @Override
       public String caption() {
         return "lit: the zone or opening in question";
+      }
+    }
+
+    record Seen() implements Entry {
+      @Override
+      public String caption() {
+        return "seen by a motion detector; darker: by several";
+      }
+    }
+
+    record Unseen() implements Entry {
+      @Override
+      public String caption() {
+        return "a person can stand here unseen";
       }
     }
 
@@ -193,6 +209,15 @@ record Legend(Spot heading, List<Placed> entries, List<Note> notes, double botto
     Set<Severity> severities = EnumSet.noneOf(Severity.class);
     layout.chips().forEach(chip -> chip.severity().ifPresent(severities::add));
     severities.forEach(severity -> entries.add(new Entry.OfMark(severity)));
+    Optional<CoverageMap> coverage = options.coverage();
+    if (coverage.isPresent()) {
+      if (!CoveragePainter.views(coverage.get(), floor.name()).isEmpty()) {
+        entries.add(new Entry.Seen());
+      }
+      if (!CoveragePainter.gaps(coverage.get(), floor.name()).isEmpty()) {
+        entries.add(new Entry.Unseen());
+      }
+    }
     for (FloorLayout.RoomLetter letter : layout.letters()) {
       entries.add(new Entry.Letter(letter.letter(), letter.room()));
     }

@@ -32,6 +32,9 @@ public enum Ink {
   PLANT("plant", "#176b59", "#79cfb7"),
   GEAR("gear", "#3f4b57", "#bcc7d1"),
 
+  SEEN("seen", "#2f7fb5", "#4f9fd0"),
+  UNSEEN("unseen", "#7a4a12", "#e0a35a"),
+
   HIGHLIGHT("highlight", "#ffd24a", "#8a6d0f"),
   ERROR("error", "#a8071a", "#ff8d94"),
   WARNING("warning", "#8a4b00", "#f2b066"),

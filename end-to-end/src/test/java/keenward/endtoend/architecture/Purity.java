@@ -31,6 +31,11 @@ final class Purity {
           "java.util.stream",
           "org.jspecify.annotations");
 
+  /** The library that one package of core may use beside them; see decision 0008. */
+  private static final String AREAS = "org.locationtech.jts.";
+
+  private static final String USES_AREAS = "building.coverage";
+
   private static final String FILES = "core reads and writes nothing: files does, and hands values";
   private static final String CLOCK = "core has no clock: take the time as an argument";
   private static final String DICE = "core rolls no dice: take the random source as an argument";
@@ -110,7 +115,9 @@ final class Purity {
       return;
     }
     boolean isTimeUnit = used.getName().equals("java.util.concurrent.TimeUnit");
-    if (!ALLOWED_PACKAGES.contains(used.getPackageName()) && !isTimeUnit) {
+    boolean isArea =
+        used.getPackageName().startsWith(AREAS) && user.getPackageName().endsWith(USES_AREAS);
+    if (!ALLOWED_PACKAGES.contains(used.getPackageName()) && !isTimeUnit && !isArea) {
       events.add(
           House.violation(
               user,

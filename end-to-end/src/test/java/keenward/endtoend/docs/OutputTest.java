@@ -43,6 +43,15 @@ class OutputTest {
       zones: { 1: { name: Kiosk door, response: entry-exit } }
       """;
 
+  /** A detector of which nobody said where it hangs. */
+  private static final String BLIND =
+      """
+      keenward: 1
+      site: Hilltop Kiosk
+      zones: { 1: { name: Kiosk motion, response: follower, device: Eye } }
+      devices: { Eye: { kind: motion } }
+      """;
+
   @TempDir private Path folder;
 
   @Test
@@ -53,6 +62,11 @@ class OutputTest {
   @Test
   void power() throws IOException {
     assertThat(printed("power", BAKERY, kiosk(), bare())).isEqualTo(documented("power"));
+  }
+
+  @Test
+  void coverage() throws IOException {
+    assertThat(printed("coverage", BAKERY, blind())).isEqualTo(documented("coverage"));
   }
 
   @Test
@@ -130,6 +144,10 @@ class OutputTest {
 
   private String kiosk() throws IOException {
     return Files.writeString(folder.resolve("kiosk.site.yaml"), KIOSK).toString();
+  }
+
+  private String blind() throws IOException {
+    return Files.writeString(folder.resolve("blind.site.yaml"), BLIND).toString();
   }
 
   private String bare() throws IOException {

@@ -12,6 +12,7 @@ import keenward.files.output.WholeFolder;
 import keenward.papers.Pack;
 import keenward.papers.Paper;
 import keenward.papers.PdfPack;
+import keenward.usecases.coverage.SiteCoverage;
 import keenward.usecases.job.SiteJob;
 import keenward.usecases.pictures.Pictures;
 
@@ -22,7 +23,7 @@ public final class ResultFolder {
 
   /**
    * Writes the folder {@code parent/NAME-OF-THE-SITE}: the pack as PDF, each paper as HTML, the
-   * drawings as SVG.
+   * drawings as SVG, without and with coverage.
    *
    * @param more further files by name, such as results as JSON
    * @return the folder
@@ -50,14 +51,22 @@ public final class ResultFolder {
         new BufferedOutputStream(Files.newOutputStream(folder.resolve("pack.pdf")))) {
       PdfPack.write(pack, sheet.size(), stream);
     }
-    Map<String, String> floors = Pictures.floors(job, FloorOptions.paper());
-    int number = 1;
-    for (String svg : floors.values()) {
-      Files.writeString(folder.resolve("floor-" + number + ".svg"), svg);
-      number++;
-    }
+    draw(folder, "floor", Pictures.floors(job, FloorOptions.paper()));
+    draw(
+        folder,
+        "coverage",
+        SiteCoverage.of(job.site(), job.building()).drawings(FloorOptions.paper()));
     for (Map.Entry<String, String> file : more.entrySet()) {
       Files.writeString(folder.resolve(file.getKey()), file.getValue());
+    }
+  }
+
+  private static void draw(Path folder, String name, Map<String, String> drawings)
+      throws IOException {
+    int number = 1;
+    for (String svg : drawings.values()) {
+      Files.writeString(folder.resolve(name + "-" + number + ".svg"), svg);
+      number++;
     }
   }
 }

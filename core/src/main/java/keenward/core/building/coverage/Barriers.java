@@ -6,8 +6,8 @@ import java.util.List;
 import keenward.core.plan.Point;
 
 /**
- * The barriers of one floor, cut where they cross so that no two cross any more, in a grid of square
- * cells that finds those near a place.
+ * The barriers of one floor, cut where they cross so that no two cross any more, in a grid of
+ * square cells that finds those near a place.
  */
 public final class Barriers {
 
@@ -45,7 +45,8 @@ public final class Barriers {
 
   /** Barriers that may cross one another; pieces without length are left out. */
   public static Barriers of(List<Barrier> barriers) {
-    List<Barrier> pieces = barriers.stream().filter(each -> !each.from().equals(each.to())).toList();
+    List<Barrier> pieces =
+        barriers.stream().filter(each -> !each.from().equals(each.to())).toList();
     return new Barriers(List.copyOf(new Barriers(pieces).cut()));
   }
 
@@ -82,8 +83,7 @@ public final class Barriers {
       List<Double> cuts = new ArrayList<>();
       Point a = piece.from();
       Point b = piece.to();
-      Point middle =
-          new Point((a.xMetres() + b.xMetres()) / 2, (a.yMetres() + b.yMetres()) / 2);
+      Point middle = new Point((a.xMetres() + b.xMetres()) / 2, (a.yMetres() + b.yMetres()) / 2);
       double reach =
           Math.max(Math.abs(a.xMetres() - b.xMetres()), Math.abs(a.yMetres() - b.yMetres())) / 2;
       for (Barrier other : near(middle, reach)) {

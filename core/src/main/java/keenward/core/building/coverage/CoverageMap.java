@@ -111,8 +111,7 @@ public record CoverageMap(
 
     private void view(Device device) {
       Optional<DevicePlace> place = building.findDevice(device.name());
-      Optional<FloorGeometry> floor =
-          place.flatMap(where -> building.findFloor(where.floor()));
+      Optional<FloorGeometry> floor = place.flatMap(where -> building.findFloor(where.floor()));
       Optional<RoomGeometry> room =
           floor.flatMap(on -> place.flatMap(DevicePlace::room).flatMap(on::findRoom));
       if (room.isEmpty()) {
@@ -148,8 +147,7 @@ public record CoverageMap(
         start = Math.toRadians(90 - bearing.get()) - span / 2;
       }
       Barriers around =
-          barriers.computeIfAbsent(
-              floor.get().name(), ignored -> FloorBarriers.of(floor.get()));
+          barriers.computeIfAbsent(floor.get().name(), ignored -> FloorBarriers.of(floor.get()));
       views.add(
           new DetectorView(
               device,
@@ -161,7 +159,9 @@ public record CoverageMap(
     private void miss(Device device, String lineToAdd) {
       notAssessed.add(
           new MissingFact(
-              PlanPath.of("devices", device.name()), "what '" + device.name() + "' sees", lineToAdd));
+              PlanPath.of("devices", device.name()),
+              "what '" + device.name() + "' sees",
+              lineToAdd));
     }
 
     private FloorCoverage cover(FloorGeometry floor) {

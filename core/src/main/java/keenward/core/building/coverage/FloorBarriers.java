@@ -13,10 +13,10 @@ import keenward.core.plan.Point;
 import keenward.core.quantities.Length;
 
 /**
- * What infra-red does not pass on a floor: walls, whatever they are made of, closed leaves, panes, and
- * things that stand as high as a man's chest. Only a doorway without a leaf is open. A dual detector
- * alarms where both its parts see; microwave passes all that infra-red passes, so the same barriers
- * bound it.
+ * What infra-red does not pass on a floor: walls, whatever they are made of, closed leaves, panes,
+ * and things that stand as high as a man's chest. Only a doorway without a leaf is open. A dual
+ * detector alarms where both its parts see; microwave passes all that infra-red passes, so the same
+ * barriers bound it.
  */
 final class FloorBarriers {
 

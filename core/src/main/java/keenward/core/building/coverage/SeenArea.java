@@ -32,8 +32,7 @@ public record SeenArea(Point eye, double startRadians, double spanRadians, List<
    * @param to its other end
    * @param isArc whether it is where the range ends, not a barrier
    */
-  public record Piece(
-      double fromRadians, double toRadians, Point from, Point to, boolean isArc) {}
+  public record Piece(double fromRadians, double toRadians, Point from, Point to, boolean isArc) {}
 
   /** Its area: triangles to the straight pieces, sectors to the arcs. */
   public double squareMetres() {

@@ -58,9 +58,8 @@ final class Shapes {
 
   /** Areas only: lines and points, where edges touch, are left out. */
   private static Geometry combine(Geometry one, Geometry other, int how) {
-    return FACTORY
-        .createMultiPolygon(
-            polygons(OverlayNGRobust.overlay(one, other, how)).toArray(new Polygon[0]));
+    return FACTORY.createMultiPolygon(
+        polygons(OverlayNGRobust.overlay(one, other, how)).toArray(new Polygon[0]));
   }
 
   static List<Polygon> polygons(Geometry any) {

@@ -38,8 +38,8 @@ final class Sweep {
   /**
    * What is seen from a place.
    *
-   * @param eye the place; on a barrier it sees the side to the left of the barrier or the right one,
-   *     undecided which, so stand clear
+   * @param eye the place; on a barrier it sees the side to the left of the barrier or the right
+   *     one, undecided which, so stand clear
    * @param rangeMetres how far sight reaches at most
    * @param startRadians where the angle begins, to the left from the x axis
    * @param spanRadians how wide it is; a full turn or more means all round
@@ -96,7 +96,9 @@ final class Sweep {
       return (x * alongY - y * alongX) / (directionX * alongY - directionY * alongX);
     }
 
-    /** Whether it is nearer than one that began before it, judged half way along what both cover. */
+    /**
+     * Whether it is nearer than one that began before it, judged half way along what both cover.
+     */
     boolean isNearerThan(Span earlier) {
       boolean endsFirst = to < earlier.to;
       double middleX = fromX + (endsFirst ? toX : earlier.toX);
@@ -242,8 +244,7 @@ final class Sweep {
       arc(from, to);
       return;
     }
-    double foot =
-        SeenArea.turned(Math.atan2(-front.alongX * away, front.alongY * away) - start);
+    double foot = SeenArea.turned(Math.atan2(-front.alongX * away, front.alongY * away) - start);
     double aside = Math.acos(away / range);
     double middle = (from + to) / 2;
     // The foot may lie past the start of the sweep: take the turn nearest to this piece.
@@ -259,8 +260,7 @@ final class Sweep {
       far = to;
     }
     if (far > near) {
-      edge.add(
-          new SeenArea.Piece(near, far, onBarrier(front, near), onBarrier(front, far), false));
+      edge.add(new SeenArea.Piece(near, far, onBarrier(front, near), onBarrier(front, far), false));
     }
     if (to > far) {
       arc(Math.max(far, near), to);

@@ -99,9 +99,7 @@ class CoverageMapTest {
   private static CoverageMap withThing(String height) {
     return map(
         floor ->
-            floor
-                .room("Hall", RoomUse.HALL, 0, 0, 10, 10)
-                .furniture("Thing", height, 4, 4, 6, 6),
+            floor.room("Hall", RoomUse.HALL, 0, 0, 10, 10).furniture("Thing", height, 4, 4, 6, 6),
         eye -> eye.at(0.1, 0.1).bearing("45 deg").covers(FAN, "20 m", "90 deg"));
   }
 

@@ -42,18 +42,19 @@ class SweepTest {
   @Test
   void fillsARoomWithoutCornersToHideIn() {
     Barriers room = Barriers.of(outline(0, 0, 6, 0, 6, 4, 0, 4));
-    SeenArea corner =
-        Sweep.from(new Point(0.02, 0.02), 20, 0, SeenArea.FULL_TURN, room);
+    SeenArea corner = Sweep.from(new Point(0.02, 0.02), 20, 0, SeenArea.FULL_TURN, room);
     assertThat(corner.squareMetres()).isCloseTo(24, within(1e-9));
     SeenArea short3 = Sweep.from(new Point(3, 2), 3, 0, SeenArea.FULL_TURN, room);
-    // A disc of radius 3 less two caps beyond each long wall, 2 m away: r^2 acos(d/r) - d sqrt(r^2 - d^2).
+    // A disc of radius 3 less two caps beyond each long wall, 2 m away: r^2 acos(d/r) - d sqrt(r^2
+    // - d^2).
     double cap = 9 * Math.acos(2 / 3.0) - 2 * Math.sqrt(5);
     assertThat(short3.squareMetres()).isCloseTo(Math.PI * 9 - 2 * cap, within(1e-9));
   }
 
   @Test
   void doesNotSeeRoundTheCornerOfAConcaveRoom() {
-    // An L: the eye in the lower arm; the line past the inner corner (3, 3) hits the far wall at y = 6.
+    // An L: the eye in the lower arm; the line past the inner corner (3, 3) hits the far wall at y
+    // = 6.
     Barriers room = Barriers.of(outline(0, 0, 6, 0, 6, 3, 3, 3, 3, 6, 0, 6));
     SeenArea seen = Sweep.from(new Point(6 - 1e-3, 1), 20, 0, SeenArea.FULL_TURN, room);
     assertThat(seen.sees(new Point(1, 4.2))).isTrue();
@@ -65,8 +66,7 @@ class SweepTest {
   void seesPastAnIslandOnBothSides() {
     List<Barrier> barriers = outline(0, 0, 10, 0, 10, 10, 0, 10);
     barriers.addAll(outline(4, 4, 6, 4, 6, 6, 4, 6));
-    SeenArea seen =
-        Sweep.from(new Point(5, 1), 20, 0, SeenArea.FULL_TURN, Barriers.of(barriers));
+    SeenArea seen = Sweep.from(new Point(5, 1), 20, 0, SeenArea.FULL_TURN, Barriers.of(barriers));
     assertThat(seen.sees(new Point(1, 9))).isTrue();
     assertThat(seen.sees(new Point(9, 9))).isTrue();
     assertThat(seen.sees(new Point(5, 9))).isFalse();
