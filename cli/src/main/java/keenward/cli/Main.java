@@ -9,6 +9,8 @@ import java.time.ZoneId;
 import keenward.cli.command.CheckCommand;
 import keenward.cli.command.CoverageCommand;
 import keenward.cli.command.DemoCommand;
+import keenward.cli.command.ExportZonesCommand;
+import keenward.cli.command.ImportZonesCommand;
 import keenward.cli.command.JobCommand;
 import keenward.cli.command.OrderCommand;
 import keenward.cli.command.PlanCommand;
@@ -66,6 +68,8 @@ public final class Main implements Runnable {
         .addSubcommand(new OrderCommand(surroundings))
         .addSubcommand(new TestPlanCommand(surroundings))
         .addSubcommand(PlanCommand.create(surroundings))
+        .addSubcommand(new ImportZonesCommand(surroundings))
+        .addSubcommand(new ExportZonesCommand(surroundings))
         .addSubcommand(new JobCommand(surroundings))
         .addSubcommand(new RulesCommand(surroundings))
         .addSubcommand(new ServeCommand(surroundings))

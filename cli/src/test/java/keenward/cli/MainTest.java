@@ -131,6 +131,82 @@ class MainTest {
   }
 
   @Test
+  void makesAPlanOfAListAndNeverReplacesOneUnasked() throws IOException {
+    Path list =
+        Files.writeString(
+            folder.resolve("mine.csv"),
+            "No;Name;Sensor;Type\n1;Hall;PIR;INT FOLL\n2;Safe;box;odd\n");
+    Path plan = folder.resolve("mine.site.yaml");
+    CommandLineRun run =
+        CommandLineRun.of("import-zones", list.toString(), "--out", plan.toString());
+    assertThat(run.err()).isEmpty();
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out()).contains("mine: 1 zones, 1 rows unplaced", "row 3, 'Type': problem:");
+    assertThat(Files.readString(plan))
+        .contains("1: { name: Hall, response: follower", "2; Safe; box");
+    assertThat(CommandLineRun.of("check", plan.toString()).out()).contains("mine:", "2; Safe; box");
+
+    Files.writeString(plan, "mine");
+    CommandLineRun again =
+        CommandLineRun.of("import-zones", list.toString(), "--out", plan.toString());
+    assertThat(again.exitCode()).isEqualTo(2);
+    assertThat(again.err()).contains("there is a file already", "--replace");
+    assertThat(Files.readString(plan)).isEqualTo("mine");
+    assertThat(
+            CommandLineRun.of(
+                    "import-zones", list.toString(), "--out", plan.toString(), "--replace")
+                .exitCode())
+        .isZero();
+    assertThat(Files.readString(plan)).startsWith("# Imported from mine.csv");
+  }
+
+  @Test
+  void refusesAListInWhichNothingIsUnderstood() throws IOException {
+    Path list = Files.writeString(folder.resolve("shopping.csv"), "eggs;6\nmilk;2\n");
+    Path plan = folder.resolve("x.site.yaml");
+    CommandLineRun run =
+        CommandLineRun.of("import-zones", list.toString(), "--out", plan.toString());
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(run.err()).contains("shopping.csv:1:1: no zone was found", "--map");
+    assertThat(plan).doesNotExist();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"zones.csv", "zones.xlsx"})
+  void givesTheZonesBackSoThatTheyAreTheSame(String table) throws IOException {
+    for (Path demo : List.of(CommandLineRun.BAKERY, CommandLineRun.BOATHOUSE)) {
+      Path file = folder.resolve(table);
+      Path back = folder.resolve("back.site.yaml");
+      CommandLineRun.of("export-zones", demo.toString(), "--out", file.toString(), "--replace");
+      CommandLineRun run =
+          CommandLineRun.of("import-zones", file.toString(), "--out", back.toString(), "--replace");
+      assertThat(run.out()).contains(" 0 rows unplaced").doesNotContain("problem:");
+      assertThat(zones(back)).isEqualTo(zones(demo));
+    }
+  }
+
+  private static List<String> zones(Path site) {
+    return CommandLineRun.of("plan", "show", site.toString())
+        .out()
+        .lines()
+        .filter(line -> line.matches(" +\\d+ .*"))
+        .map(line -> String.join("|", List.of(line.strip().split(" {2,}", -1)).subList(0, 4)))
+        .toList();
+  }
+
+  @Test
+  void refusesATableWhoseNameTellsNoFormat() {
+    CommandLineRun run =
+        CommandLineRun.of(
+            "export-zones",
+            CommandLineRun.BAKERY.toString(),
+            "--out",
+            folder.resolve("z.pdf").toString());
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(run.err()).contains(".csv or .xlsx");
+  }
+
+  @Test
   void saysHowMuchOfARoomIsWatchedAndWhereOneCanPassUnseen() {
     CommandLineRun run = CommandLineRun.of("coverage", CommandLineRun.BAKERY.toString());
     assertThat(run.exitCode()).isZero();

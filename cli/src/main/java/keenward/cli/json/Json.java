@@ -1,5 +1,6 @@
 package keenward.cli.json;
 
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,7 @@ import keenward.usecases.job.SiteJob;
 import keenward.usecases.order.KeyIn;
 import keenward.usecases.rehearse.SiteRehearsal;
 import keenward.usecases.site.SiteFile;
+import keenward.usecases.zonelist.ImportedList;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -48,6 +50,26 @@ public final class Json {
     Map<String, Object> json = head(site);
     json.putAll(powerMap(power));
     return text(json);
+  }
+
+  /** How a list of zones was read. */
+  public static String imported(Path list, Path out, ImportedList imported) {
+    return text(
+        map(
+            "site", imported.site(),
+            "list", list.toString(),
+            "plan", out.toString(),
+            "zones", imported.zones(),
+            "unplaced", imported.unplaced(),
+            "notes",
+                imported.notes().stream()
+                    .map(note ->
+                        map(
+                            "row", note.row(),
+                            "column", note.column(),
+                            "kind", note.kind(),
+                            "text", note.text()))
+                    .toList()));
   }
 
   /** What detectors see. */

@@ -34,18 +34,31 @@ public record ExpectedSignal(
 
   /**
    * As DC-05 writes it, such as {@code 1131 01 015}; a number that the plan does not tell shows as
-   * dots.
+   * dots, one that has no room in the message as dashes.
    */
   public String text() {
-    String text = new EventReport(qualifier, code, partition, zoneOrUser.orElse(0)).text();
-    return zoneOrUser.isPresent() ? text : text.substring(0, text.length() - 3) + "...";
+    String text = report().text();
+    String numberless = text.substring(0, text.length() - 3);
+    if (zoneOrUser.isEmpty()) {
+      return numberless + "...";
+    }
+    return hasRoom() ? text : numberless + "---";
+  }
+
+  private boolean hasRoom() {
+    return zoneOrUser.orElse(0) <= EventReport.MOST_ZONE_OR_USER;
+  }
+
+  private EventReport report() {
+    return new EventReport(qualifier, code, partition, hasRoom() ? zoneOrUser.orElse(0) : 0);
   }
 
   /** In words. */
   public String words() {
-    StringBuilder words =
-        new StringBuilder(
-            new EventReport(qualifier, code, partition, zoneOrUser.orElse(0)).description());
+    StringBuilder words = new StringBuilder(report().description());
+    if (!hasRoom()) {
+      words.append(", number ").append(zoneOrUser.orElse(0)).append(" has no room in the message");
+    }
     if (!otherCodes.isEmpty()) {
       words
           .append(" (or code ")

@@ -9,6 +9,10 @@ package keenward.core.reporting;
  * @param zoneOrUser 0 to 999; 0 when none is given
  */
 public record EventReport(Qualifier qualifier, int code, int partition, int zoneOrUser) {
+
+  /** Largest number of a zone or user: three digits. */
+  public static final int MOST_ZONE_OR_USER = 999;
+
   private static final int LENGTH = 11;
 
   /**
@@ -19,7 +23,7 @@ public record EventReport(Qualifier qualifier, int code, int partition, int zone
   public EventReport {
     requireRange("event code", code, 999);
     requireRange("partition", partition, 99);
-    requireRange("zone or user", zoneOrUser, 999);
+    requireRange("zone or user", zoneOrUser, MOST_ZONE_OR_USER);
   }
 
   /** Text as DC-09 carries it, such as {@code 1131 01 015}. */

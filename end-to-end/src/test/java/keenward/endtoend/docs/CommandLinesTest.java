@@ -21,9 +21,10 @@ class CommandLinesTest {
 
   private static final Path README = Repository.root().resolve("README.md");
   private static final Path FIRST_PLAN = Repository.root().resolve("docs/guide/first-plan.md");
+  private static final Path OWN_LIST = Repository.root().resolve("docs/guide/own-list.md");
   private static final Pattern OPTION = Pattern.compile("(?<![\\w-])--[a-z][a-z-]+");
   private static final Pattern COMMAND_ROW =
-      Pattern.compile("^\\| `([a-z]+(?: show)?)[^`]*` \\|", Pattern.MULTILINE);
+      Pattern.compile("^\\| `([a-z-]+(?: show)?)[^`]*` \\|", Pattern.MULTILINE);
 
   @TempDir private Path folder;
 
@@ -46,6 +47,16 @@ class CommandLinesTest {
       assertThat(transcript.commandsRun()).isGreaterThan(10);
     }
     assertThat(folder.resolve("out/kiosk/floor-1.svg")).isNotEmptyFile();
+  }
+
+  @Test
+  void aListBecomesAPlanAndComesBackAsTheGuideSays() throws Exception {
+    try (Transcript transcript = new Transcript(folder, Set.of())) {
+      transcript.follow(OWN_LIST);
+
+      assertThat(transcript.commandsRun()).isEqualTo(3);
+    }
+    assertThat(folder.resolve("nursery.xlsx")).isNotEmptyFile();
   }
 
   @Test

@@ -70,6 +70,18 @@ class OutputTest {
   }
 
   @Test
+  void importZones() throws IOException {
+    Path list = Files.writeString(folder.resolve("list.csv"), "No;Name;Sensor\n1;Hall;PIR\n");
+    String plan = folder.resolve("list.site.yaml").toString();
+    Finished run = Program.run("import-zones", list.toString(), "--out", plan, "--format", "json");
+    Map<String, String> keys = new TreeMap<>();
+    collect(JsonMapper.shared().readTree(run.output()), "", keys);
+
+    assertThat(keys).isEqualTo(table("### import-zones"));
+    assertThat(run.exitCode()).isZero();
+  }
+
+  @Test
   void rehearse() throws IOException {
     Path script = folder.resolve("away.script");
     Files.writeString(

@@ -17,7 +17,7 @@ import keenward.files.shape.Shapes;
 /** Shapes that several sections use. */
 final class Common {
 
-  static final int HIGHEST_ZONE = 999;
+  static final int HIGHEST_ZONE = 99_999;
 
   private static final BigDecimal METRES_PER_FOOT = new BigDecimal("0.3048");
 

@@ -104,7 +104,7 @@ public final class SitePlanShape {
   static final Field<Map<Integer, Fields>> ZONES =
       required(
           "zones",
-          Shapes.names(NameKey.number("a zone's number", 3), ZoneSection.SHAPE),
+          Shapes.names(NameKey.number("a zone's number", 5), ZoneSection.SHAPE),
           "{ 1: { name: Shop door, response: entry-exit } }",
           "Zones by number.");
   static final Field<Map<Integer, Fields>> USERS =

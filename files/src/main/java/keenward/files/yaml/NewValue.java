@@ -44,6 +44,16 @@ public sealed interface NewValue {
     return new Single(text, false);
   }
 
+  /** The value on one line, as it is written into a file. */
+  default String inline() {
+    return ValueText.of(this);
+  }
+
+  /** A name of a map, as it is written into a file. */
+  static String name(String name) {
+    return ValueText.name(name);
+  }
+
   /** The tree that a reader has to find where this value is written; its places mean nothing. */
   default YamlNode tree() {
     return switch (this) {

@@ -33,6 +33,7 @@ import keenward.core.rules.records.PastItsLife;
 import keenward.core.rules.records.RowNotPlaced;
 import keenward.core.rules.records.ServiceOverdue;
 import keenward.core.rules.reporting.HelpCallUnheard;
+import keenward.core.rules.reporting.NumberTooLargeToSend;
 import keenward.core.rules.reporting.UnfittingEvent;
 import keenward.core.rules.reporting.UnusableAccount;
 import keenward.core.rules.responses.FollowerWithoutEntry;
@@ -97,6 +98,7 @@ public final class RuleRegistry {
           new CarbonMonoxideDetectorMissing(),
           new LatchingSmokeWithoutReset(),
           new UnusableAccount(),
+          new NumberTooLargeToSend(),
           new UnfittingEvent(),
           new HelpCallUnheard(),
           new OpeningNotWatched(),

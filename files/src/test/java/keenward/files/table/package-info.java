@@ -1,0 +1,4 @@
+@NullMarked
+package keenward.files.table;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package keenward.files.zonelist;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** A technician's own list of zones, in and out. */
+@NullMarked
+package keenward.usecases.zonelist;
+
+import org.jspecify.annotations.NullMarked;
