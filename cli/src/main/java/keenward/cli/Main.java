@@ -17,6 +17,7 @@ import keenward.cli.command.PlanCommand;
 import keenward.cli.command.PowerCommand;
 import keenward.cli.command.RehearseCommand;
 import keenward.cli.command.RulesCommand;
+import keenward.cli.command.SampleCommand;
 import keenward.cli.command.ServeCommand;
 import keenward.cli.command.Surroundings;
 import keenward.cli.command.TestPlanCommand;
@@ -70,6 +71,7 @@ public final class Main implements Runnable {
         .addSubcommand(PlanCommand.create(surroundings))
         .addSubcommand(new ImportZonesCommand(surroundings))
         .addSubcommand(new ExportZonesCommand(surroundings))
+        .addSubcommand(new SampleCommand(surroundings))
         .addSubcommand(new JobCommand(surroundings))
         .addSubcommand(new RulesCommand(surroundings))
         .addSubcommand(new ServeCommand(surroundings))

@@ -194,6 +194,29 @@ class MainTest {
         .toList();
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"check", "power", "coverage", "rehearse", "testplan", "order"})
+  void runsEveryStageOnASampleSite(String command) {
+    Path site = folder.resolve("sample.site.yaml");
+    assertThat(
+            CommandLineRun.of("sample", "--zones", "120", "--out", site.toString(), "--replace")
+                .out())
+        .contains("120 zones written");
+    CommandLineRun run = CommandLineRun.of(command, site.toString());
+    assertThat(run.err()).isEmpty();
+    assertThat(run.exitCode()).isLessThan(2);
+  }
+
+  @Test
+  void printsTheSampleThatASeedGivesAndRefusesImpossibleOnes() {
+    String one = CommandLineRun.of("sample", "--zones", "5", "--seed", "9").out();
+    assertThat(one).contains("site: Sample of 5 zones");
+    assertThat(CommandLineRun.of("sample", "--zones", "5", "--seed", "9").out()).isEqualTo(one);
+    CommandLineRun run = CommandLineRun.of("sample", "--zones", "10001");
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(run.err()).contains("--zones: 10001; expected 1 to 10000");
+  }
+
   @Test
   void refusesATableWhoseNameTellsNoFormat() {
     CommandLineRun run =

@@ -1,5 +1,6 @@
 package keenward.core.proof;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,11 +23,30 @@ final class TestContext {
   private final SitePlan plan;
   private final Settings settings;
   private final Optional<Monitoring> monitoring;
+  private final Map<String, String> floorOfRoom = new HashMap<>();
+  private final Map<String, Partition> partitions = new HashMap<>();
+  private final Map<String, Zone> zoneOfDevice = new HashMap<>();
+  private final List<String> keypads;
 
   TestContext(SitePlan plan, Map<Setting, Long> panelDefaults) {
     this.plan = plan;
     this.settings = Settings.of(plan, panelDefaults);
     this.monitoring = plan.monitoring().find();
+    this.keypads = plan.devicesOf(DeviceKind.KEYPAD).map(Device::name).toList();
+    plan.partitions().forEach(each -> partitions.put(each.name(), each));
+    for (Floor floor : plan.floors()) {
+      floor.rooms().forEach(room -> floorOfRoom.putIfAbsent(room.name(), floor.name()));
+    }
+    for (Zone zone : plan.zones()) {
+      for (ZoneDevice each : zone.devices()) {
+        if (each instanceof ZoneDevice.Fitted fitted) {
+          zoneOfDevice.merge(
+              fitted.device().name(),
+              zone,
+              (one, other) -> one.number() <= other.number() ? one : other);
+        }
+      }
+    }
   }
 
   SitePlan plan() {
@@ -52,31 +72,24 @@ final class TestContext {
 
   Optional<Place> place(Fact<String> room) {
     return room.find()
-        .map(name -> new Place(plan.findFloorOfRoom(name).map(Floor::name).orElse(""), name));
+        .map(name -> new Place(floorOfRoom.getOrDefault(name, ""), name));
   }
 
   /** The first partition of a zone, under whose number it reports. */
   Partition partition(Zone zone) {
-    return plan.findPartition(zone.partitions().getFirst()).orElse(plan.partitions().getFirst());
+    return partitions.getOrDefault(zone.partitions().getFirst(), plan.partitions().getFirst());
   }
 
   /** The keypads of a partition in words. */
   String keypads(Partition partition) {
     List<String> names =
-        partition.keypads().isEmpty()
-            ? plan.devicesOf(DeviceKind.KEYPAD).map(Device::name).toList()
-            : partition.keypads();
+        partition.keypads().isEmpty() ? keypads : partition.keypads();
     return names.isEmpty() ? "the keypad" : String.join(" or ", names);
   }
 
   /** The zone of lowest number that uses any input of a device. */
   Optional<Zone> zoneOf(Device device) {
-    return plan.zones().stream()
-        .filter(zone ->
-            zone.devices().stream()
-                .anyMatch(each ->
-                    each instanceof ZoneDevice.Fitted fitted && fitted.device().equals(device)))
-        .min((one, other) -> Integer.compare(one.number(), other.number()));
+    return Optional.ofNullable(zoneOfDevice.get(device.name()));
   }
 
   ExpectedSignal signal(Qualifier qualifier, int code, int partition, int zoneOrUser) {

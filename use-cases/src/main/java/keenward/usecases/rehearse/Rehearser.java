@@ -31,7 +31,9 @@ public final class Rehearser {
   public static SiteRehearsal standard(
       SiteFile site, PanelInUse panel, Building building, Progress progress) {
     PlannedSystem system = system(site, panel);
-    List<StandardScenario> scenarios = StandardScenarios.of(site.plan(), system, building);
+    StandardScenarios.Suggested suggested =
+        StandardScenarios.of(site.plan(), system, building);
+    List<StandardScenario> scenarios = suggested.scenarios();
     List<RehearsedScenario> rehearsed = new ArrayList<>();
     for (StandardScenario scenario : scenarios) {
       progress.check("rehearsing", rehearsed.size(), scenarios.size());
@@ -47,7 +49,7 @@ public final class Rehearser {
               scenario.script(),
               Rehearsal.run(system.model(), script)));
     }
-    return new SiteRehearsal(system, rehearsed);
+    return new SiteRehearsal(system.assuming(suggested.notRehearsed()), rehearsed);
   }
 
   /**

@@ -2,13 +2,11 @@ package keenward.usecases.zonelist;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import keenward.core.plan.SitePlan;
-import keenward.files.output.WholeFile;
 import keenward.files.plan.PlanReading;
 import keenward.files.plan.SitePlanReader;
 import keenward.files.table.TableReader;
@@ -22,6 +20,7 @@ import keenward.files.zonelist.ZoneListReader;
 import keenward.files.zonelist.ZoneTable;
 import keenward.usecases.site.BadInput;
 import keenward.usecases.site.InputBytes;
+import keenward.usecases.site.OutputFile;
 import keenward.usecases.site.SiteFile;
 import org.jspecify.annotations.Nullable;
 
@@ -91,7 +90,7 @@ public final class ZoneLists {
   /** Writes the plan of a list. */
   public static void save(ImportedList list, Path site, boolean replace)
       throws BadInput, IOException {
-    save(site, list.text().getBytes(StandardCharsets.UTF_8), replace);
+    OutputFile.write(site, list.text().getBytes(StandardCharsets.UTF_8), replace);
   }
 
   /**
@@ -110,24 +109,12 @@ public final class ZoneLists {
           "a name that ends in .csv or .xlsx",
           "rename it");
     }
-    save(
+    OutputFile.write(
         out,
         ending.endsWith(".xlsx")
             ? TableWriter.xlsx("Zones", rows, "Keenward " + version)
             : TableWriter.csv(rows),
         replace);
-  }
-
-  private static void save(Path file, byte[] bytes, boolean replace) throws BadInput, IOException {
-    try {
-      WholeFile.write(file, bytes, replace);
-    } catch (FileAlreadyExistsException there) {
-      throw new BadInput(
-          file.toString(),
-          "there is a file already",
-          "a new name",
-          "name another, or say --replace");
-    }
   }
 
   private static String name(Path file) {

@@ -25,18 +25,18 @@ final class HelpScenarios {
   }
 
   List<StandardScenario> scenarios() {
-    for (int zone : scene.zones(ZoneResponse.HOLD_UP)) {
+    for (int zone : scene.some("calls under threat", scene.zones(ZoneResponse.HOLD_UP))) {
       press(
           zone,
           "pressed under threat",
           "who notices: the centre, and nobody on site if it is silent");
     }
-    for (int zone : scene.zones(ZoneResponse.MEDICAL)) {
+    for (int zone : scene.some("calls for medical help", scene.zones(ZoneResponse.MEDICAL))) {
       press(zone, "pressed for help", "its own tone and its own signal");
     }
     scene.zones(ZoneResponse.FIRE).stream().findFirst().ifPresent(this::fire);
     scene.zones(ZoneResponse.CARBON_MONOXIDE).stream().findFirst().ifPresent(this::gas);
-    for (int zone : scene.zones(ZoneResponse.TECHNICAL)) {
+    for (int zone : scene.some("limits of plant", scene.zones(ZoneResponse.TECHNICAL))) {
       plant(zone);
     }
     scene.zones(ZoneResponse.TWENTY_FOUR_HOUR).stream().findFirst().ifPresent(this::byDay);

@@ -29,12 +29,12 @@ final class HonestScenarios {
         nobodyLeaves(partition);
       }
     }
-    for (int door : scene.zones(ZoneResponse.ENTRY_EXIT)) {
-      if (scene.isArmable(door)) {
-        leftOpen(door);
-        inTime(door);
-        tooSlow(door);
-      }
+    List<Integer> doors =
+        scene.zones(ZoneResponse.ENTRY_EXIT).stream().filter(scene::isArmable).toList();
+    for (int door : scene.some("ways in and out", doors)) {
+      leftOpen(door);
+      inTime(door);
+      tooSlow(door);
     }
     openWindow();
     bypassForgotten();

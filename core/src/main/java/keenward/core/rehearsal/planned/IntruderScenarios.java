@@ -23,11 +23,11 @@ final class IntruderScenarios {
   }
 
   List<StandardScenario> scenarios() {
-    for (int opening : scene.zones(ZoneResponse.ENTRY_EXIT, ZoneResponse.PERIMETER)) {
-      if (scene.isArmable(opening)) {
-        through(opening);
-      }
-    }
+    List<Integer> openings =
+        scene.zones(ZoneResponse.ENTRY_EXIT, ZoneResponse.PERIMETER).stream()
+            .filter(scene::isArmable)
+            .toList();
+    scene.some("burglars", openings).forEach(this::through);
     pastTheDoors();
     swinger();
     for (int group = 0; group < model.crossGroups().size(); group++) {

@@ -1,5 +1,6 @@
 package keenward.core.rehearsal.planned;
 
+import java.util.ArrayList;
 import java.util.List;
 import keenward.core.rehearsal.SystemModel;
 
@@ -14,5 +15,12 @@ public record PlannedSystem(SystemModel model, List<Assumption> assumptions) {
 
   public PlannedSystem {
     assumptions = List.copyOf(assumptions);
+  }
+
+  /** The same system with further assumptions. */
+  public PlannedSystem assuming(List<Assumption> more) {
+    List<Assumption> all = new ArrayList<>(assumptions);
+    all.addAll(more);
+    return new PlannedSystem(model, all);
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import keenward.core.plan.PlanPath;
 import keenward.core.plan.ZoneResponse;
 import keenward.core.rehearsal.KeypadModel;
 import keenward.core.rehearsal.PartitionModel;
@@ -20,13 +21,23 @@ import keenward.core.rehearsal.ZoneModel;
 final class Scene {
 
   static final int CLOSE_UP = 22 * 3600;
+
+  /** More scenarios of one kind than this show nothing new, and nobody reads them. */
+  static final int MOST_ALIKE = 12;
+
+  /** Rooms that somebody walks through before it is clear what happens. */
+  private static final int MOST_ROOMS = 12;
+
   private static final int HOUR = 3600;
   private static final int SECOND = 10;
 
   private final SystemModel model;
+  private final SpokenNames names;
+  private final List<Assumption> notRehearsed = new ArrayList<>();
 
   Scene(SystemModel model) {
     this.model = model;
+    this.names = SpokenNames.of(model);
   }
 
   SystemModel model() {
@@ -34,7 +45,7 @@ final class Scene {
   }
 
   ScriptText script() {
-    return new ScriptText(model);
+    return new ScriptText(names);
   }
 
   int seconds(TimingSetting setting) {
@@ -72,6 +83,31 @@ final class Scene {
       }
     }
     return SystemModel.NONE;
+  }
+
+  /** The first of zones whose scenarios are all alike; the others are noted. */
+  List<Integer> some(String what, List<Integer> zones) {
+    if (zones.size() <= MOST_ALIKE) {
+      return zones;
+    }
+    int more = zones.size() - MOST_ALIKE;
+    notRehearsed.add(
+        new Assumption(
+            PlanPath.of("zones"),
+            what
+                + ": rehearsed at the first "
+                + MOST_ALIKE
+                + " zones; "
+                + more
+                + " more are alike, from zone "
+                + model.zones().get(zones.get(MOST_ALIKE)).number()
+                + " on, and wait for a script of yours"));
+    return zones.subList(0, MOST_ALIKE);
+  }
+
+  /** What {@link #some} left out. */
+  List<Assumption> notRehearsed() {
+    return List.copyOf(notRehearsed);
   }
 
   List<Integer> zones(ZoneResponse... responses) {
@@ -168,13 +204,16 @@ final class Scene {
     script.at(night());
   }
 
-  /** The motion detectors, and other inside zones, behind the openings of an area. */
+  /** The first of the motion detectors, and other inside zones, behind the openings of an area. */
   List<Integer> inside(int area) {
     List<Integer> found = new ArrayList<>();
     for (int zone : zones(ZoneResponse.FOLLOWER, ZoneResponse.INSTANT)) {
       ZoneModel each = model.zones().get(zone);
       if (each.partition() == area) {
         found.add(zone);
+        if (found.size() == MOST_ROOMS) {
+          break;
+        }
       }
     }
     return found;

@@ -27,12 +27,14 @@ final class UsualDay {
   private static final int USUAL_KEYPAD_SECONDS = 6;
 
   private final SitePlan plan;
+  private final Scene scene;
   private final SystemModel model;
   private final Walk walk;
 
-  UsualDay(SitePlan plan, SystemModel model, Walk walk) {
+  UsualDay(SitePlan plan, Scene scene, Walk walk) {
     this.plan = plan;
-    this.model = model;
+    this.scene = scene;
+    this.model = scene.model();
     this.walk = walk;
   }
 
@@ -80,7 +82,7 @@ final class UsualDay {
   }
 
   private StandardScenario scenario(Weekday day, List<Visit> visits) {
-    ScriptText script = new ScriptText(model);
+    ScriptText script = scene.script();
     int first = firstArming(visits);
     for (int index = 0; index <= visits.size(); index++) {
       Visit visit = visits.get((first + index) % visits.size());

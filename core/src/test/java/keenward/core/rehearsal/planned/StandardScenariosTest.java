@@ -9,6 +9,7 @@ import keenward.core.Golden;
 import keenward.core.building.Building;
 import keenward.core.plan.PlanBuilder;
 import keenward.core.plan.SitePlan;
+import keenward.core.plan.ZoneResponse;
 import keenward.core.rehearsal.scenario.Highlights;
 import keenward.core.rehearsal.scenario.ParsedScript;
 import keenward.core.rehearsal.scenario.Rehearsal;
@@ -96,8 +97,27 @@ class StandardScenariosTest {
     }
   }
 
+  @Test
+  void rehearsesTheFirstOfManyZonesAlikeAndSaysSo() {
+    PlanBuilder plan = PlanBuilder.site();
+    for (int zone = 1; zone <= 20; zone++) {
+      plan.zone(zone, "Button " + zone, ZoneResponse.HOLD_UP);
+    }
+    SitePlan built = plan.build();
+    StandardScenarios.Suggested suggested =
+        StandardScenarios.of(built, SystemModels.from(built), Building.of(built));
+    assertThat(suggested.scenarios())
+        .filteredOn(each -> each.name().endsWith("pressed under threat"))
+        .hasSize(12);
+    assertThat(suggested.notRehearsed())
+        .singleElement()
+        .extracting(Assumption::text)
+        .asString()
+        .contains("8 more are alike, from zone 13 on");
+  }
+
   private static List<StandardScenario> scenarios(SitePlan plan) {
-    return StandardScenarios.of(plan, SystemModels.from(plan), Building.of(plan));
+    return StandardScenarios.of(plan, SystemModels.from(plan), Building.of(plan)).scenarios();
   }
 
   private static StandardScenario named(SitePlan plan, String name) {

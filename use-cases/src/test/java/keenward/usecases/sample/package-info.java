@@ -1,0 +1,4 @@
+@NullMarked
+package keenward.usecases.sample;
+
+import org.jspecify.annotations.NullMarked;
