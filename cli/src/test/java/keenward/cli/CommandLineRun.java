@@ -20,6 +20,7 @@ record CommandLineRun(int exitCode, String out, String err) {
   static final Path HOME = Path.of("..").toAbsolutePath().normalize();
   static final Path BAKERY = HOME.resolve("demo/bakery/quayside-bakery.site.yaml");
   static final Path BOATHOUSE = HOME.resolve("demo/boathouse/weir-lane-boathouse.site.yaml");
+  static final Path CLINIC = HOME.resolve("demo/clinic/heron-lane-vets.site.yaml");
 
   static CommandLineRun of(String... arguments) {
     StringWriter out = new StringWriter();

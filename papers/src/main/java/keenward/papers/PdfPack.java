@@ -62,7 +62,7 @@ public final class PdfPack {
         (base, uri) -> uri.startsWith(SCHEME + ":") || uri.startsWith("#") ? uri : null);
     builder.withDiagnosticConsumer(diagnostic -> {});
     builder.withProducer("Keenward");
-    builder.withW3cDocument(parse(pack.printed().on(size)), "");
+    builder.withW3cDocument(parse(LongTables.cut(pack.printed().on(size))), "");
     try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
       renderer.layout();
       renderer.createPDFWithoutClosing();

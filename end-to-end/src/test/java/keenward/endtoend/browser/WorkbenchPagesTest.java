@@ -117,7 +117,7 @@ class WorkbenchPagesTest {
 
   private static List<String> paths() {
     List<String> paths = new ArrayList<>(List.of("/"));
-    for (String site : List.of("quayside-bakery", "weir-lane-boathouse")) {
+    for (String site : List.of("quayside-bakery", "weir-lane-boathouse", "heron-lane-vets")) {
       for (Stage stage : Stage.values()) {
         paths.add("/sites/" + site + "/" + stage.address());
       }

@@ -49,6 +49,19 @@ class DemoSitesTest {
             "USR-01 users / 3 / role");
   }
 
+  @Test
+  void theClinicHasItsFourFaultsAndNoOther() throws IOException {
+    List<Finding> findings = check("clinic/heron-lane-vets.site.yaml").findings();
+    assertThat(findings)
+        .filteredOn(finding -> !finding.code().startsWith("CAP"))
+        .extracting(DemoSitesTest::line)
+        .containsExactlyInAnyOrder(
+            "FIR-04 devices / Drug store smoke / latching",
+            "PWR-04 devices / Landing sounder / minimum voltage",
+            "RAD-01 devices / Archive door contact",
+            "LAB-01 zones / 63 / name");
+  }
+
   private static String line(Finding finding) {
     return finding.code() + " " + finding.place();
   }
