@@ -20,7 +20,19 @@ final class DrawingSheet {
       FloorOptions options = options("floor" + floors.size() + "-");
       Optional<String> svg = FloorDrawing.svg(input.plan(), input.building(), floor, options);
       svg.ifPresent(
-          text -> floors.add(new View().text("floor", floor).text("svg", Picture.fitted(text))));
+          text -> floors.add(new View().text("what", "").text("svg", Picture.fitted(text))));
+    }
+    // What is seen goes on pages of its own, so that the plan itself stays clear.
+    for (String floor : FloorDrawing.floors(input.building())) {
+      if (input.coverage().views().stream().anyMatch(view -> view.floor().equals(floor))) {
+        FloorOptions options = options("seen" + floors.size() + "-").coverage(input.coverage());
+        FloorDrawing.svg(input.plan(), input.building(), floor, options)
+            .ifPresent(text ->
+                floors.add(
+                    new View()
+                        .text("what", "What the motion detectors see: " + floor)
+                        .text("svg", Picture.fitted(text))));
+      }
     }
     View view = new View().views("floors", floors).text("schematic", "");
     if (floors.isEmpty()) {

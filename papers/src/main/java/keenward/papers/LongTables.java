@@ -1,8 +1,9 @@
 package keenward.papers;
 
 /**
- * Cuts long tables into groups of rows. The renderer looks at every row of a group for each of them,
- * so a table of thousands in one group would take hours; the groups look like one table on paper.
+ * Cuts long tables into groups of rows. The renderer looks at every row of a group for each of
+ * them, so a table of thousands in one group would take hours; the groups look like one table on
+ * paper.
  */
 final class LongTables {
 

@@ -37,7 +37,8 @@ public final class Papers {
             LabelSheet.of(input),
             RehearsalSheet.of(input));
     List<Paper> papers = sheets.stream().map(this::paper).toList();
-    View contents = CoverSheet.of(input, papers);
+    View contents =
+        CoverSheet.of(input, papers).text("code", PlanCode.svg(PlanCode.text("cover", input)));
     String cover = templates.fill("cover.html", common(contents));
     String index = file(input.plan().site().name(), templates.fill("index.html", common(contents)));
     return new Pack(
@@ -47,6 +48,7 @@ public final class Papers {
   private Paper paper(Sheet sheet) {
     View view = common(sheet.view()).text("name", sheet.name()).text("title", sheet.title());
     view.text("running", sheet.running());
+    view.text("code", PlanCode.svg(PlanCode.text(sheet.name(), input)));
     String body = templates.fill(sheet.template(), view);
     return new Paper(sheet.name(), sheet.title(), sheet.reader(), body, file(sheet.title(), body));
   }

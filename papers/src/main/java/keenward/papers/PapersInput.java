@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Function;
 import keenward.core.building.Building;
+import keenward.core.building.coverage.CoverageMap;
 import keenward.core.electrical.PowerAssessment;
 import keenward.core.plan.PlanPath;
 import keenward.core.plan.Settings;
@@ -16,6 +17,7 @@ import keenward.core.rules.CheckResult;
  *
  * @param plan the plan
  * @param building the building made of it
+ * @param coverage what its motion detectors see
  * @param settings settings in force
  * @param check findings
  * @param power sums of supplies, batteries and cables
@@ -30,6 +32,7 @@ import keenward.core.rules.CheckResult;
 public record PapersInput(
     SitePlan plan,
     Building building,
+    CoverageMap coverage,
     Settings settings,
     CheckResult check,
     PowerAssessment power,

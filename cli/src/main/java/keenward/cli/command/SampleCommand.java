@@ -51,9 +51,7 @@ public final class SampleCommand implements Callable<Integer> {
   @Override
   public Integer call() throws BadInput, IOException {
     if (zones < 1 || zones > SampleSite.MOST_ZONES) {
-      surroundings
-          .err()
-          .println("--zones: " + zones + "; expected 1 to " + SampleSite.MOST_ZONES);
+      surroundings.err().println("--zones: " + zones + "; expected 1 to " + SampleSite.MOST_ZONES);
       return Exit.BAD_INPUT;
     }
     // Random, because its numbers are specified: a seed means the same site for ever.

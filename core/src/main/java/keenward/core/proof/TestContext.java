@@ -71,8 +71,7 @@ final class TestContext {
   }
 
   Optional<Place> place(Fact<String> room) {
-    return room.find()
-        .map(name -> new Place(floorOfRoom.getOrDefault(name, ""), name));
+    return room.find().map(name -> new Place(floorOfRoom.getOrDefault(name, ""), name));
   }
 
   /** The first partition of a zone, under whose number it reports. */
@@ -82,8 +81,7 @@ final class TestContext {
 
   /** The keypads of a partition in words. */
   String keypads(Partition partition) {
-    List<String> names =
-        partition.keypads().isEmpty() ? keypads : partition.keypads();
+    List<String> names = partition.keypads().isEmpty() ? keypads : partition.keypads();
     return names.isEmpty() ? "the keypad" : String.join(" or ", names);
   }
 

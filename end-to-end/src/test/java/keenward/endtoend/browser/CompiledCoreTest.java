@@ -94,7 +94,8 @@ class CompiledCoreTest {
           SitePlanReader.read(file.toString(), Files.readAllBytes(file)).plan().orElseThrow();
       PlannedSystem system = SystemModels.from(plan);
       String text = SystemText.write(system.model());
-      for (StandardScenario scenario : StandardScenarios.of(plan, system, Building.of(plan)).scenarios()) {
+      for (StandardScenario scenario :
+          StandardScenarios.of(plan, system, Building.of(plan)).scenarios()) {
         Object shown =
             page.evaluate(
                 "async both => (await import('/keenward.js')).rehearseSystem(both[0], both[1])",

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.dhatim.fastexcel.Workbook;
@@ -38,33 +39,38 @@ public final class TableWriter {
   }
 
   /**
-   * A workbook of one sheet; the first row is its head.
+   * A workbook; the first row of each sheet is its head.
    *
-   * @param sheet name of the sheet, at most 31 characters
+   * @param sheets rows by name of the sheet, of at most 31 characters
    * @param program name of the program, as the workbook records it
    */
-  public static byte[] xlsx(String sheet, List<List<String>> rows, String program) {
+  public static byte[] xlsx(Map<String, List<List<String>>> sheets, String program) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (Workbook workbook = new Workbook(bytes, program, null)) {
-      Worksheet page = workbook.newWorksheet(sheet);
-      page.freezePane(0, 1);
-      for (int row = 0; row < rows.size(); row++) {
-        for (int column = 0; column < rows.get(row).size(); column++) {
-          page.value(row, column, rows.get(row).get(column));
-          page.style(row, column).format("@").set();
-        }
-      }
-      int width = rows.stream().mapToInt(List::size).max().orElse(0);
-      for (int column = 0; column < width; column++) {
-        page.width(column, widest(rows, column) + 2.0);
-      }
-      if (!rows.isEmpty() && width > 0) {
-        page.range(0, 0, 0, width - 1).style().bold().format("@").set();
+      for (Map.Entry<String, List<List<String>>> sheet : sheets.entrySet()) {
+        fill(workbook.newWorksheet(sheet.getKey()), sheet.getValue());
       }
     } catch (IOException impossible) {
       throw new UncheckedIOException("writing into memory", impossible);
     }
     return bytes.toByteArray();
+  }
+
+  private static void fill(Worksheet page, List<List<String>> rows) {
+    page.freezePane(0, 1);
+    for (int row = 0; row < rows.size(); row++) {
+      for (int column = 0; column < rows.get(row).size(); column++) {
+        page.value(row, column, rows.get(row).get(column));
+        page.style(row, column).format("@").set();
+      }
+    }
+    int width = rows.stream().mapToInt(List::size).max().orElse(0);
+    for (int column = 0; column < width; column++) {
+      page.width(column, widest(rows, column) + 2.0);
+    }
+    if (width > 0) {
+      page.range(0, 0, 0, width - 1).style().bold().format("@").set();
+    }
   }
 
   private static int widest(List<List<String>> rows, int column) {

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.charset.Charset;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.dhatim.fastexcel.Workbook;
@@ -155,7 +156,7 @@ class TableReaderTest {
     List<List<String>> rows = List.of(List.of("A", "B"), List.of(text, "x"));
     byte[] csv = TableWriter.csv(rows);
     assertThat(read("a.csv", csv).rows().get(1).cells()).containsExactly(text, "x");
-    assertThat(read("a.xlsx", TableWriter.xlsx("S", rows, "Test")).rows().get(1).cells())
+    assertThat(read("a.xlsx", TableWriter.xlsx(Map.of("S", rows), "Test")).rows().get(1).cells())
         .containsExactly(text, "x");
     for (String line : new String(csv, UTF_8).split("\r\n", -1)) {
       assertThat(line.replace("\uFEFF", "").replace("\"", ""))

@@ -5,10 +5,12 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import keenward.core.progress.Progress;
 import keenward.drawing.floor.FloorOptions;
 import keenward.files.output.WholeFolder;
+import keenward.files.table.TableWriter;
 import keenward.papers.Pack;
 import keenward.papers.Paper;
 import keenward.papers.PdfPack;
@@ -22,8 +24,8 @@ public final class ResultFolder {
   private ResultFolder() {}
 
   /**
-   * Writes the folder {@code parent/NAME-OF-THE-SITE}: the pack as PDF, each paper as HTML, the
-   * drawings as SVG, without and with coverage.
+   * Writes the folder {@code parent/NAME-OF-THE-SITE}: the pack as PDF, each paper as HTML, tables
+   * as XLSX and CSV, the drawings as SVG, without and with coverage.
    *
    * @param more further files by name, such as results as JSON
    * @return the folder
@@ -51,6 +53,13 @@ public final class ResultFolder {
         new BufferedOutputStream(Files.newOutputStream(folder.resolve("pack.pdf")))) {
       PdfPack.write(pack, sheet.size(), stream);
     }
+    Map<String, List<List<String>>> tables = PackTables.of(job);
+    Path sheets = Files.createDirectory(folder.resolve("tables"));
+    for (Map.Entry<String, List<List<String>>> table : tables.entrySet()) {
+      Files.write(sheets.resolve(table.getKey() + ".csv"), TableWriter.csv(table.getValue()));
+    }
+    Files.write(
+        folder.resolve("tables.xlsx"), TableWriter.xlsx(tables, "Keenward " + job.version()));
     draw(folder, "floor", Pictures.floors(job, FloorOptions.paper()));
     draw(
         folder,

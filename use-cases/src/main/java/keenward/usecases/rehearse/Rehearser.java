@@ -31,8 +31,7 @@ public final class Rehearser {
   public static SiteRehearsal standard(
       SiteFile site, PanelInUse panel, Building building, Progress progress) {
     PlannedSystem system = system(site, panel);
-    StandardScenarios.Suggested suggested =
-        StandardScenarios.of(site.plan(), system, building);
+    StandardScenarios.Suggested suggested = StandardScenarios.of(site.plan(), system, building);
     List<StandardScenario> scenarios = suggested.scenarios();
     List<RehearsedScenario> rehearsed = new ArrayList<>();
     for (StandardScenario scenario : scenarios) {

@@ -2,7 +2,6 @@ package keenward.usecases.sample;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.random.RandomGenerator;
 
@@ -27,8 +26,8 @@ public final class SampleSite {
 
   private static final List<String> TRADES =
       List.of(
-          "Joiner", "Printer", "Potter", "Baker", "Glazier", "Tailor", "Florist", "Framer", "Cutler",
-          "Turner", "Weaver", "Binder");
+          "Joiner", "Printer", "Potter", "Baker", "Glazier", "Tailor", "Florist", "Framer",
+          "Cutler", "Turner", "Weaver", "Binder");
 
   private final RandomGenerator random;
   private final int wanted;
@@ -39,7 +38,6 @@ public final class SampleSite {
   private final StringBuilder supplies = new StringBuilder();
   private final StringBuilder zones = new StringBuilder();
   private final StringBuilder partitions = new StringBuilder();
-  private final List<String> partitionNames = new ArrayList<>();
   private int made;
   private int units;
 
@@ -68,7 +66,9 @@ public final class SampleSite {
     StringBuilder text = new StringBuilder();
     text.append("# Invented by chance: no such place.\n")
         .append("keenward: 1\n")
-        .append("site: Sample of ").append(wanted).append(" zones\n")
+        .append("site: Sample of ")
+        .append(wanted)
+        .append(" zones\n")
         .append("regime: cp-01 2010\n");
     if (wanted <= MOST_ZONES_TO_SEND) {
       text.append("monitoring: { account: \"2218\", format: dc-05 }\n");
@@ -100,64 +100,92 @@ public final class SampleSite {
         """);
     text.append(partitions);
     text.append("zones:\n").append(zones);
-    text.append("users:\n  1: { name: Warden, role: master }\n  2: { name: Technician, role: technician }\n");
+    text.append(
+        "users:\n  1: { name: Warden, role: master }\n  2: { name: Technician, role: technician }\n");
     return text.toString();
   }
 
   private void floor(int number) {
     String corridor = "Corridor " + number;
     String partition = "Floor " + number;
-    partitionNames.add(partition);
     rooms.setLength(0);
     openings.setLength(0);
-    partitions
-        .append("  ").append(partition).append(": { number: ").append(number).append(" }\n");
+    partitions.append("  ").append(partition).append(": { number: ").append(number).append(" }\n");
     supplies
-        .append("  ").append(partition)
-        .append(": { room: ").append(corridor)
-        .append(", voltage: 13.7 V, rating: 5 A, own standby current: 60 mA, own alarm current: 90 mA")
+        .append("  ")
+        .append(partition)
+        .append(": { room: ")
+        .append(corridor)
+        .append(
+            ", voltage: 13.7 V, rating: 5 A, own standby current: 60 mA, own alarm current: 90 mA")
         .append(", charge current: 3 A, largest battery: 65 Ah, battery: { capacity: 65 Ah } }\n");
-    device("Keypad " + number, "{ kind: keypad, wiring: bus, room: " + corridor
-        + ", at: [1, 2.3], standby current: 30 mA, alarm current: 60 mA, supply: " + partition + " }");
+    device(
+        "Keypad " + number,
+        "{ kind: keypad, wiring: bus, room: "
+            + corridor
+            + ", at: [1, 2.3], standby current: 30 mA, alarm current: 60 mA, supply: "
+            + partition
+            + " }");
     if (number == 1) {
-      device("Siren", "{ kind: siren, wiring: wired, room: Corridor 1, at: [0.1, 0.4]"
-          + ", standby current: 10 mA, alarm current: 250 mA, supply: Floor 1 }");
+      device(
+          "Siren",
+          "{ kind: siren, wiring: wired, room: Corridor 1, at: [0.1, 0.4]"
+              + ", standby current: 10 mA, alarm current: 250 mA, supply: Floor 1 }");
       openings.append(
           "      Main door: { kind: door, between: [Corridor 1, outside], edge: 1, at: 0.6 m, width: 1 m }\n");
       device("Main door contact", "{ type: contact, room: Corridor 1, opening: Main door }");
       zone("Main door", "entry-exit", partition, "Main door contact");
     }
     if (made < wanted) {
-      device("Corridor motion " + number, "{ type: motion, room: " + corridor
-          + ", at: [0.1, 0.1], height: 2.3 m, bearing: 60 deg, supply: " + partition + " }");
+      device(
+          "Corridor motion " + number,
+          "{ type: motion, room: "
+              + corridor
+              + ", at: [0.1, 0.1], height: 2.3 m, bearing: 60 deg, supply: "
+              + partition
+              + " }");
       zone("Corridor motion " + number, "follower", partition, "Corridor motion " + number);
     }
     BigDecimal length = BigDecimal.ZERO;
     int onFloor = 0;
-    List<String> back = new ArrayList<>();
     while (onFloor == 0 || (made < wanted && onFloor < UNITS_A_FLOOR)) {
       BigDecimal width = metres(5, 9);
       for (int side = 0; side < 2; side++) {
         unit(corridor, partition, length, width, side == 0);
         onFloor++;
       }
-      back.add(0, length.add(width).toPlainString());
       length = length.add(width);
     }
-    floors.append("  Level ").append(number).append(":\n    height: 3 m\n    wall material: block\n    rooms:\n");
+    floors
+        .append("  Level ")
+        .append(number)
+        .append(":\n    height: 3 m\n    wall material: block\n    rooms:\n");
     // From the west end, so that its first wall to outside is that of the main door.
     floors
-        .append("      ").append(corridor).append(": { use: hall, outline: [[0, ")
-        .append(CORRIDOR_METRES).append("], [0, 0], [").append(length).append(", 0], [")
-        .append(length).append(", ").append(CORRIDOR_METRES).append("]] }\n");
+        .append("      ")
+        .append(corridor)
+        .append(": { use: hall, outline: [[0, ")
+        .append(CORRIDOR_METRES)
+        .append("], [0, 0], [")
+        .append(length)
+        .append(", 0], [")
+        .append(length)
+        .append(", ")
+        .append(CORRIDOR_METRES)
+        .append("]] }\n");
     floors.append(rooms);
     if (!openings.isEmpty()) {
       floors.append("    openings:\n").append(openings);
     }
     if (made < wanted) {
       floors
-          .append("    stairs:\n      Stair ").append(number).append(": { room: ").append(corridor)
-          .append(", to: Corridor ").append(number + 1).append(" }\n");
+          .append("    stairs:\n      Stair ")
+          .append(number)
+          .append(": { room: ")
+          .append(corridor)
+          .append(", to: Corridor ")
+          .append(number + 1)
+          .append(" }\n");
     }
   }
 
@@ -170,15 +198,42 @@ public final class SampleSite {
     BigDecimal far = north ? CORRIDOR_METRES.add(depth) : depth.negate();
     BigDecimal to = from.add(width);
     rooms
-        .append("      ").append(name).append(": { use: workshop, outline: [")
-        .append(corner(from, near)).append(", ").append(corner(to, near)).append(", ")
-        .append(corner(to, far)).append(", ").append(corner(from, far)).append("] }\n");
+        .append("      ")
+        .append(name)
+        .append(": { use: workshop, outline: [")
+        .append(corner(from, near))
+        .append(", ")
+        .append(corner(to, near))
+        .append(", ")
+        .append(corner(to, far))
+        .append(", ")
+        .append(corner(from, far))
+        .append("] }\n");
     openings
-        .append("      ").append(name).append(" door: { kind: door, between: [").append(name)
-        .append(", ").append(corridor).append("], at: 0.5 m, width: 0.9 m }\n");
+        .append("      ")
+        .append(name)
+        .append(" door: { kind: door, between: [")
+        .append(name)
+        .append(", ")
+        .append(corridor)
+        .append("], at: 0.5 m, width: 0.9 m }\n");
     // The three outer walls of a unit run from its second corner round to its first.
-    String eye = corner(from.add(new BigDecimal("0.1")), north ? far.subtract(new BigDecimal("0.1")) : far.add(new BigDecimal("0.1")));
-    add(name, " motion", "instant", partition, "motion", "at: " + eye + ", height: 2.3 m, bearing: " + (north ? "135" : "45") + " deg, supply: " + partition);
+    String eye =
+        corner(
+            from.add(new BigDecimal("0.1")),
+            north ? far.subtract(new BigDecimal("0.1")) : far.add(new BigDecimal("0.1")));
+    add(
+        name,
+        " motion",
+        "instant",
+        partition,
+        "motion",
+        "at: "
+            + eye
+            + ", height: 2.3 m, bearing: "
+            + (north ? "135" : "45")
+            + " deg, supply: "
+            + partition);
     if (chance(7)) {
       add(name, " door", "instant", partition, "contact", "opening: " + name + " door");
     }
@@ -211,10 +266,17 @@ public final class SampleSite {
     if (made < wanted) {
       made++;
       zones
-          .append("  ").append(made).append(": { name: ").append(name)
-          .append(", response: ").append(response)
-          .append(", partition: ").append(partition)
-          .append(", device: ").append(device).append(" }\n");
+          .append("  ")
+          .append(made)
+          .append(": { name: ")
+          .append(name)
+          .append(", response: ")
+          .append(response)
+          .append(", partition: ")
+          .append(partition)
+          .append(", device: ")
+          .append(device)
+          .append(" }\n");
     }
   }
 
@@ -222,7 +284,10 @@ public final class SampleSite {
     return "[" + x + ", " + y + "]";
   }
 
-  /** Whether a unit has something that so many of ten have; of a large site all have it, since a drawing holds so many rooms. */
+  /**
+   * Whether a unit has something that so many of ten have; of a large site all have it, since a
+   * drawing holds so many rooms.
+   */
   private boolean chance(int ofTen) {
     return random.nextInt(10) < ofTen || (wanted > MOST_LOOSELY && ofTen > 1);
   }

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import keenward.core.plan.SitePlan;
 import keenward.files.plan.PlanReading;
@@ -112,7 +113,7 @@ public final class ZoneLists {
     OutputFile.write(
         out,
         ending.endsWith(".xlsx")
-            ? TableWriter.xlsx("Zones", rows, "Keenward " + version)
+            ? TableWriter.xlsx(Map.of("Zones", rows), "Keenward " + version)
             : TableWriter.csv(rows),
         replace);
   }

@@ -1,9 +1,18 @@
 package keenward.usecases.pack;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.DecodeHintType;
+import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.qrcode.QRCodeReader;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -13,6 +22,7 @@ import java.util.Set;
 import keenward.core.progress.Progress;
 import keenward.core.progress.WorkStopped;
 import keenward.core.rules.Severity;
+import keenward.files.table.TableWriter;
 import keenward.usecases.job.JobOptions;
 import keenward.usecases.job.Keenward;
 import keenward.usecases.job.SiteJob;
@@ -21,14 +31,21 @@ import keenward.usecases.order.KeyIn;
 import keenward.usecases.panel.PanelFinder;
 import keenward.usecases.site.BadInput;
 import keenward.usecases.site.SiteFiles;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class PaperPackTest {
 
@@ -113,6 +130,98 @@ class PaperPackTest {
       }
     }
     assertThat(PaperPack.pdf(bakery, Sheet.A4)).as("the same bytes each time").isEqualTo(bytes);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"A4, 595, 842", "LETTER, 612, 792"})
+  void printsEveryPageInTheSizeAskedFor(Sheet sheet, float shortSide, float longSide)
+      throws IOException {
+    try (PDDocument document = Loader.loadPDF(PaperPack.pdf(boathouse, sheet))) {
+      assertThat(document.getNumberOfPages()).isBetween(10, 60);
+      for (PDPage page : document.getPages()) {
+        float width = page.getMediaBox().getWidth();
+        float height = page.getMediaBox().getHeight();
+        assertThat(Math.min(width, height)).isCloseTo(shortSide, within(1f));
+        assertThat(Math.max(width, height)).isCloseTo(longSide, within(1f));
+      }
+    }
+  }
+
+  @Test
+  void bearsACodeThatNamesPaperPlanAndDayAndNothingElse() throws Exception {
+    try (PDDocument document = Loader.loadPDF(PaperPack.pdf(boathouse, Sheet.A4))) {
+      assertThat(code(document, 0))
+          .isEqualTo("KEENWARD 1 cover PLAN " + boathouse.site().sha256() + " ON 2026-11-25");
+      assertThat(code(document, 1)).startsWith("KEENWARD 1 findings PLAN ");
+    }
+  }
+
+  /** Reads the code off a page as a telephone would: from its picture. */
+  private static String code(PDDocument document, int page) throws Exception {
+    BufferedImage image = new PDFRenderer(document).renderImageWithDPI(page, 200);
+    int[] pixels =
+        image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
+    return new QRCodeReader()
+        .decode(
+            new BinaryBitmap(
+                new HybridBinarizer(
+                    new RGBLuminanceSource(image.getWidth(), image.getHeight(), pixels))),
+            Map.of(DecodeHintType.TRY_HARDER, true))
+        .getText();
+  }
+
+  @Test
+  void givesItsTablesToASpreadsheet() throws IOException {
+    Path written = ResultFolder.write(bakery, folder, Sheet.A4, Map.of(), Progress.SILENT);
+    Map<String, List<List<String>>> tables = PackTables.of(bakery);
+    assertThat(tables.keySet())
+        .containsExactly("findings", "zones", "loads", "battery", "key-in", "tests");
+    try (InputStream stream = Files.newInputStream(written.resolve("tables.xlsx"));
+        ReadableWorkbook workbook = new ReadableWorkbook(stream)) {
+      for (org.dhatim.fastexcel.reader.Sheet sheet : workbook.getSheets().toList()) {
+        List<List<String>> rows = tables.getOrDefault(sheet.getName(), List.of());
+        assertThat(sheet.read()).hasSameSizeAs(rows);
+        assertThat(sheet.read().get(1).getCellText(0)).isEqualTo(rows.get(1).getFirst());
+      }
+    }
+    try (CSVParser parser =
+        CSVParser.parse(
+            Files.readString(written.resolve("tables/zones.csv")).substring(1),
+            CSVFormat.RFC4180)) {
+      assertThat(parser.getRecords().stream().map(CSVRecord::toList).toList())
+          .isEqualTo(tables.get("zones"));
+    }
+    assertThat(tables.get("tests")).hasSize(bakery.testPlan().steps().size() + 1);
+    assertThat(tables.getOrDefault("key-in", List.of()).get(1).get(4))
+        .isEqualTo("hold leaf for 3 s");
+  }
+
+  @Test
+  void showsHostileNamesAsTheyAreWritten() throws Exception {
+    Path site =
+        Files.writeString(
+            folder.resolve("hostile.site.yaml"),
+            """
+            keenward: 1
+            site: "<script>alert(1)</script> & Sons"
+            zones:
+              1: { name: "Door <b>A</b> & 'B'", response: entry-exit, device: contact }
+              2: { name: "=SUM(A1)", response: follower, device: motion }
+              3: { name: "Tür ü € ☃ 🔥", response: fire, device: smoke }
+              4: { name: "%s", response: perimeter, device: contact }
+            """
+                .formatted("W".repeat(60)));
+    SiteJob job = job(site);
+    for (PaperPack.Entry entry : PaperPack.list(job)) {
+      assertThat(paper(job, entry.name())).as(entry.name()).doesNotContain("<script>alert", "<b>A");
+    }
+    try (PDDocument document = Loader.loadPDF(PaperPack.pdf(job, Sheet.LETTER))) {
+      String text = new PDFTextStripper().getText(document);
+      assertThat(text).contains("Door <b>A</b> & 'B'", "=SUM(A1)", "Tür ü €");
+    }
+    assertThat(
+            new String(TableWriter.csv(PackTables.of(job).getOrDefault("zones", List.of())), UTF_8))
+        .contains("'=SUM(A1)");
   }
 
   @Test
