@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import keenward.usecases.job.SiteJob;
+import keenward.usecases.pack.PackTables;
 import keenward.usecases.pack.PaperPack;
 import keenward.usecases.pack.Sheet;
 
@@ -26,6 +27,11 @@ final class PaperFile {
     return switch (name) {
       case "pack-a4.pdf" -> Optional.of(pdf(job, Sheet.A4));
       case "pack-letter.pdf" -> Optional.of(pdf(job, Sheet.LETTER));
+      case "tables.xlsx" ->
+          Optional.of(
+              new PaperFile(
+                  "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+                  PackTables.workbook(job)));
       default ->
           name.endsWith(HTML)
               ? PaperPack.html(job, name.substring(0, name.length() - HTML.length()))

@@ -19,6 +19,11 @@ public record StagePage(String name, SiteJob job, Stage stage) {
     return Pictures.forPage(job);
   }
 
+  /** Drawings of the floors that a motion detector sees any of, with what it sees. */
+  public List<Pictures.Both> coverage() {
+    return Pictures.coverage(job);
+  }
+
   /** Drawings of the floors with the findings as flags. */
   public List<Pictures.Both> flaggedFloors() {
     return Pictures.withFlags(job);

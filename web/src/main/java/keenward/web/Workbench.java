@@ -80,9 +80,11 @@ public final class Workbench implements AutoCloseable {
     config.routes.get(
         "/assets/style.css",
         request -> request.contentType("text/css; charset=utf-8").result(STYLE));
-    config.routes.get(
-        "/assets/light.js",
-        request -> request.contentType("text/javascript; charset=utf-8").result(asset("light.js")));
+    for (String script : List.of("light.js", "schedule.js")) {
+      config.routes.get(
+          "/assets/" + script,
+          request -> request.contentType("text/javascript; charset=utf-8").result(asset(script)));
+    }
     for (Stage stage : Stage.values()) {
       config.routes.get("/sites/{site}/" + stage.address(), request -> stage(request, stage));
     }

@@ -140,6 +140,17 @@ class WorkbenchTest {
   }
 
   @Test
+  void givesPapersAndTablesToFetch() throws Exception {
+    get(workbench.address());
+    for (String file : List.of("pack-a4.pdf", "pack-letter.pdf", "tables.xlsx", "findings.html")) {
+      HttpResponse<String> fetched = get("/sites/kiosk/papers/" + file);
+      assertThat(fetched.statusCode()).as(file).isEqualTo(200);
+      assertThat(fetched.body()).as(file).isNotEmpty();
+    }
+    assertThat(get("/sites/kiosk/papers/tables.xlsx").body()).startsWith("PK");
+  }
+
+  @Test
   void followsTheFileAndSaysWhatIsWrongWithIt() throws Exception {
     get(workbench.address());
     Files.writeString(site, PLAN.replace("follower", "folower"));

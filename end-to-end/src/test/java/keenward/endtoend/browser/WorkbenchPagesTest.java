@@ -3,6 +3,7 @@ package keenward.endtoend.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.Media;
@@ -41,7 +42,8 @@ class WorkbenchPagesTest {
         Workbench.start(
             List.of(
                 Path.of("../demo/bakery/quayside-bakery.site.yaml"),
-                Path.of("../demo/boathouse/weir-lane-boathouse.site.yaml")),
+                Path.of("../demo/boathouse/weir-lane-boathouse.site.yaml"),
+                Path.of("../demo/clinic/heron-lane-vets.site.yaml")),
             new Keenward(new PanelFinder(root.resolve("panels")), "0.1.0"),
             Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC),
             0);
@@ -97,6 +99,43 @@ class WorkbenchPagesTest {
     page.navigate(address("/sites/quayside-bakery/findings"));
     page.locator(".finding", new Page.LocatorOptions().setHasText("Passage motion")).focus();
     assertThat(page.locator(".drawing [data-zone~='2'].lit").count()).isPositive();
+  }
+
+  @Test
+  void sortsAndFiltersTheScheduleByKeyboardAndKeepsTheViewInTheAddress(Page page) {
+    page.setViewportSize(1280, 900);
+    page.navigate(workbench.address());
+    page.navigate(address("/sites/heron-lane-vets/plan"));
+    Locator names = page.locator("table.schedule tbody tr:not([hidden]) td:nth-child(2)");
+    assertThat(names.count()).isEqualTo(65);
+    assertThat(names.first().textContent()).isEqualTo("Staff door");
+
+    Locator head = page.locator("table.schedule thead button").nth(1);
+    head.focus();
+    page.keyboard().press("Enter");
+    assertThat(names.first().textContent()).isEqualTo("Archive door");
+    page.keyboard().press("Enter");
+    assertThat(names.first().textContent()).isEqualTo("Ward smoke");
+    assertThat(page.locator("table.schedule th[aria-sort=descending]").count()).isEqualTo(1);
+
+    page.locator(".filter input").fill("fire wards");
+    List<String> wards = List.of("Ward smoke", "Ward smoke", "Night smoke", "Landing smoke");
+    assertThat(names.allTextContents()).isEqualTo(wards);
+    assertThat(page.locator(".filter [role=status]").textContent()).contains("4 of 65");
+
+    assertThat(page.url()).contains("sort=-2").contains("show=fire+wards");
+    page.navigate(page.url());
+    assertThat(names.allTextContents()).isEqualTo(wards);
+  }
+
+  @Test
+  void keepsTheOrderOfNumbersWhenSortingByNumber(Page page) {
+    page.navigate(workbench.address());
+    page.navigate(address("/sites/heron-lane-vets/plan?sort=1"));
+    List<String> numbers = page.locator("table.schedule tbody th").allTextContents();
+    assertThat(numbers).startsWith("1", "2", "3").endsWith("64", "65");
+    page.navigate(address("/sites/heron-lane-vets/plan?sort=99&show=%3Cscript%3E"));
+    assertThat(page.locator("table.schedule tbody tr:not([hidden])").count()).isZero();
   }
 
   /** The picture that the README shows; written anew with {@code -Dgolden=renew}. */

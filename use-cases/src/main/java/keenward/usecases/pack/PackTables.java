@@ -14,14 +14,20 @@ import keenward.core.plan.Fact;
 import keenward.core.proof.TestStep;
 import keenward.core.quantities.Current;
 import keenward.core.rules.Finding;
+import keenward.files.table.TableWriter;
 import keenward.files.zonelist.ZoneTable;
 import keenward.usecases.job.SiteJob;
 import keenward.usecases.order.KeyIn;
 
 /** The tables of a job for a spreadsheet, each under the name of the paper it belongs to. */
-final class PackTables {
+public final class PackTables {
 
   private PackTables() {}
+
+  /** All of them as one workbook. */
+  public static byte[] workbook(SiteJob job) {
+    return TableWriter.xlsx(of(job), "Keenward " + job.version());
+  }
 
   /** Rows by name; the first row of each is its head. */
   static Map<String, List<List<String>>> of(SiteJob job) {

@@ -58,8 +58,7 @@ public final class ResultFolder {
     for (Map.Entry<String, List<List<String>>> table : tables.entrySet()) {
       Files.write(sheets.resolve(table.getKey() + ".csv"), TableWriter.csv(table.getValue()));
     }
-    Files.write(
-        folder.resolve("tables.xlsx"), TableWriter.xlsx(tables, "Keenward " + job.version()));
+    Files.write(folder.resolve("tables.xlsx"), PackTables.workbook(job));
     draw(folder, "floor", Pictures.floors(job, FloorOptions.paper()));
     draw(
         folder,

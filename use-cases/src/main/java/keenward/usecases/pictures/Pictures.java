@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import keenward.core.building.coverage.CoverageMap;
 import keenward.core.electrical.BatteryNeed;
 import keenward.core.electrical.Certainty;
 import keenward.core.electrical.Explained;
@@ -70,9 +71,23 @@ public final class Pictures {
     return both(job, flags(job));
   }
 
+  /** The floors that a motion detector sees any of, with what is seen and where nobody looks. */
+  public static List<Both> coverage(SiteJob job) {
+    CoverageMap map = CoverageMap.of(job.site().plan(), job.building());
+    return both(job, FloorOptions.desk().coverage(map), FloorOptions.phone().coverage(map), "seen-")
+        .stream()
+        .filter(both -> map.views().stream().anyMatch(view -> view.floor().equals(both.name())))
+        .toList();
+  }
+
   private static List<Both> both(SiteJob job, List<FloorMark> flags) {
-    Map<String, String> wide = floors(job, FloorOptions.desk().marks(flags), "wide-");
-    Map<String, String> narrow = floors(job, FloorOptions.phone().marks(flags), "narrow-");
+    return both(job, FloorOptions.desk().marks(flags), FloorOptions.phone().marks(flags), "");
+  }
+
+  private static List<Both> both(
+      SiteJob job, FloorOptions desk, FloorOptions phone, String idPrefix) {
+    Map<String, String> wide = floors(job, desk, idPrefix + "wide-");
+    Map<String, String> narrow = floors(job, phone, idPrefix + "narrow-");
     List<Both> floors = new ArrayList<>();
     wide.forEach((name, svg) -> floors.add(new Both(name, svg, narrow.getOrDefault(name, svg))));
     return floors;
