@@ -2,8 +2,6 @@ package keenward.core.rules;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What a rule states about itself; the catalogue is printed from it.
@@ -40,7 +38,7 @@ public record RuleCard(
     String remedy,
     String brokenExample,
     String mendedExample,
-    Optional<String> nearMiss) {
+    String nearMiss) {
 
   public RuleCard {
     sources = List.copyOf(sources);
@@ -68,7 +66,7 @@ public record RuleCard(
     private String remedy = "";
     private String brokenExample = "";
     private String mendedExample = "";
-    private @Nullable String nearMiss;
+    private String nearMiss = "";
 
     private Builder(String code, String fault, RuleFamily family, Severity severity) {
       this.code = code;
@@ -154,7 +152,7 @@ public record RuleCard(
           remedy,
           brokenExample,
           mendedExample,
-          Optional.ofNullable(nearMiss));
+          nearMiss);
     }
   }
 }

@@ -18,6 +18,7 @@ public final class ZoneBuilder {
   private Fact<LoopWiring> wiring = Fact.missing();
   private List<Resistance> resistors = List.of();
   private List<ArmingMode> liveIn = List.of();
+  private Fact<ContactForm> contact = Fact.missing();
   private Fact<Integer> entryDelay = Fact.missing();
   private Fact<Boolean> mayBypass = Fact.missing();
   private Fact<Boolean> mayForceArm = Fact.missing();
@@ -58,6 +59,11 @@ public final class ZoneBuilder {
   public ZoneBuilder wiring(LoopWiring loop, String... values) {
     wiring = Fact.of(loop);
     resistors = Arrays.stream(values).map(text -> Quantities.of(Resistance.parse(text))).toList();
+    return this;
+  }
+
+  public ZoneBuilder contact(ContactForm form) {
+    contact = Fact.of(form);
     return this;
   }
 
@@ -115,7 +121,7 @@ public final class ZoneBuilder {
         devices.stream().map(device -> device.apply(built)).toList(),
         wiring,
         resistors,
-        Fact.missing(),
+        contact,
         liveIn,
         entryDelay,
         mayBypass,

@@ -56,9 +56,9 @@ class DemoSitesTest {
         .filteredOn(finding -> !finding.code().startsWith("CAP"))
         .extracting(DemoSitesTest::line)
         .containsExactlyInAnyOrder(
-            "FIR-04 devices / Drug store smoke / latching",
+            "FIR-04 devices / Drug store smoke / supply",
             "PWR-04 devices / Landing sounder / minimum voltage",
-            "RAD-01 devices / Archive door contact",
+            "RAD-01 devices / Archive door contact / serial",
             "LAB-01 zones / 63 / name");
   }
 

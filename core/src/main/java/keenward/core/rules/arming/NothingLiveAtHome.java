@@ -64,6 +64,19 @@ public final class NothingLiveAtHome implements Rule {
                 1: { name: Hall, response: instant, device: motion }
                 2: { name: Windows, response: perimeter, device: contact }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              people:
+                Ines:
+                  habits:
+                    goes to bed: { does: arm night, at: "22:30", keypad: Hall keypad }
+              devices:
+                Hall keypad: { kind: keypad, wiring: bus }
+              zones:
+                1: { name: Hall, response: instant, device: motion, live in: [away, night] }
+              """)
           .build();
 
   @Override

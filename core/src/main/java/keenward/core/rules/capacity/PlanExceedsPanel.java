@@ -59,6 +59,19 @@ public final class PlanExceedsPanel implements Rule {
                 1: { name: Bram, role: master }
                 2: { name: Technician, role: technician }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              panel: { description: Marram 32 }
+              devices:
+                Front contact: { kind: contact, wiring: wired }
+              zones:
+                32: { name: Front door, response: entry-exit, device: Front contact }
+              users:
+                1: { name: Bram, role: master }
+                2: { name: Technician, role: technician }
+              """)
           .build();
 
   @Override

@@ -53,6 +53,18 @@ public final class SupplyBeyondPanel implements Rule {
               zones:
                 1: { name: Front door, response: entry-exit, device: Front contact }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              supplies:
+                Main: { rating: 1500 mA }
+              panel: { description: Marram 32, supply: Main }
+              devices:
+                Front contact: { kind: contact, wiring: wired }
+              zones:
+                1: { name: Front door, response: entry-exit, device: Front contact }
+              """)
           .build();
 
   @Override

@@ -102,7 +102,7 @@ public final class CataloguePage {
         .append(".\n\n");
     example("A plan with the fault", card.brokenExample(), page);
     example("Put right", card.mendedExample(), page);
-    card.nearMiss().ifPresent(text -> example("Looks like it, and is none", text, page));
+    example("Looks like it, and is none", card.nearMiss(), page);
   }
 
   private static void paragraph(String title, String text, StringBuilder page) {

@@ -18,6 +18,7 @@ import keenward.core.rules.fire.LifeSafetyZoneWeakened;
 import keenward.core.rules.fire.SmokeDetectorMissing;
 import keenward.core.rules.labels.NameWithoutPlace;
 import keenward.core.rules.labels.ZoneNameUsedTwice;
+import keenward.core.rules.loops.ContactFormUnusual;
 import keenward.core.rules.loops.LoopStatesTooClose;
 import keenward.core.rules.loops.LoopWithoutResistor;
 import keenward.core.rules.loops.WrongNumberOfResistors;
@@ -88,6 +89,7 @@ public final class RuleRegistry {
           new WrongNumberOfResistors(),
           new LoopWithoutResistor(),
           new LoopStatesTooClose(),
+          new ContactFormUnusual(),
           new BatteryTooSmall(),
           new OutputOverloaded(),
           new BatteryTooOld(),

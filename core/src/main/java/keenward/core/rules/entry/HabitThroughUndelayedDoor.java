@@ -81,6 +81,29 @@ public final class HabitThroughUndelayedDoor implements Rule {
                 1: { name: Front door, response: entry-exit, device: Front contact }
                 2: { name: Side door,  response: perimeter,  device: Side contact }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              people:
+                Ines:
+                  habits:
+                    comes in: { does: arm away, at: "07:30", through: Side door, keypad: Hall keypad }
+              floors:
+                Ground:
+                  rooms:
+                    Hall: { use: hall, outline: [[0, 0], [3, 0], [3, 4], [0, 4]] }
+                  openings:
+                    Front door: { kind: door, between: [Hall, outside], edge: 1, at: 1 m, width: 0.9 m }
+                    Side door:  { kind: door, between: [Hall, outside], edge: 2, at: 1 m, width: 0.9 m }
+              devices:
+                Front contact: { kind: contact, wiring: wired, room: Hall, opening: Front door }
+                Side contact:  { kind: contact, wiring: wired, room: Hall, opening: Side door }
+                Hall keypad:   { kind: keypad, wiring: bus, room: Hall }
+              zones:
+                1: { name: Front door, response: entry-exit, device: Front contact }
+                2: { name: Side door,  response: perimeter,  device: Side contact }
+              """)
           .build();
 
   @Override

@@ -83,6 +83,28 @@ public final class InstantZoneOnEntryWalk implements Rule {
                 2: { name: Passage,   response: follower,   device: Passage motion }
                 3: { name: Store,     response: instant,    device: Store motion }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              floors:
+                Ground:
+                  rooms:
+                    Passage: { use: hall,  outline: [[0, 0], [2, 0], [2, 6], [0, 6]] }
+                    Store:   { use: store, outline: [[2, 0], [8, 0], [8, 6], [2, 6]] }
+                  openings:
+                    Yard door:  { kind: door, between: [Passage, outside], edge: 1, at: 0.5 m, width: 0.9 m }
+                    Store door: { kind: door, between: [Passage, Store], at: 2 m, width: 0.9 m }
+              devices:
+                Yard contact:   { kind: contact, wiring: wired, room: Passage, opening: Yard door }
+                Passage motion: { kind: motion, wiring: wired, room: Store }
+                Store motion:   { kind: motion, wiring: wired, room: Store }
+                Yard keypad:    { kind: keypad, wiring: bus, room: Passage }
+              zones:
+                1: { name: Yard door, response: entry-exit, device: Yard contact }
+                2: { name: Passage,   response: instant,    device: Passage motion }
+                3: { name: Store,     response: instant,    device: Store motion }
+              """)
           .build();
 
   @Override

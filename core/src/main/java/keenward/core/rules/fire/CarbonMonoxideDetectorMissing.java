@@ -88,6 +88,26 @@ public final class CarbonMonoxideDetectorMissing implements Rule {
                 2: { name: Hall smoke,    response: fire, device: Hall smoke }
                 3: { name: Hall gas,      response: carbon-monoxide, device: Hall gas }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              regime: nfpa72-household
+              floors:
+                Ground:
+                  rooms:
+                    Hall:    { use: hall,    outline: [[0, 0], [3, 0], [3, 2], [0, 2]] }
+                    Bedroom: { use: bedroom, outline: [[3, 0], [7, 0], [7, 2], [3, 2]] }
+                    Garage:  { use: store,   outline: [[0, 2], [5, 2], [5, 7], [0, 7]] }
+                  openings:
+                    Bedroom door: { kind: door, between: [Hall, Bedroom], at: 0.5 m, width: 0.8 m }
+              devices:
+                Bedroom smoke: { kind: smoke, wiring: wired, latching: no, room: Bedroom }
+                Hall smoke:    { kind: smoke, wiring: wired, latching: no, room: Hall }
+              zones:
+                1: { name: Bedroom smoke, response: fire, device: Bedroom smoke }
+                2: { name: Hall smoke,    response: fire, device: Hall smoke }
+              """)
           .build();
 
   @Override

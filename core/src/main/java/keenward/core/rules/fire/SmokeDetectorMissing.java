@@ -78,6 +78,23 @@ public final class SmokeDetectorMissing implements Rule {
                 1: { name: Bedroom smoke, response: fire, device: Bedroom smoke }
                 2: { name: Landing smoke, response: fire, device: Landing smoke }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              regime: nfpa72-household
+              floors:
+                Upper:
+                  rooms:
+                    Landing: { use: landing, outline: [[0, 0], [3, 0], [3, 2], [0, 2]] }
+                    Bedroom: { use: office, outline: [[3, 0], [7, 0], [7, 2], [3, 2]] }
+                  openings:
+                    Bedroom door: { kind: door, between: [Landing, Bedroom], at: 0.5 m, width: 0.8 m }
+              devices:
+                Bedroom smoke: { kind: smoke, wiring: wired, latching: no, room: Bedroom }
+              zones:
+                1: { name: Bedroom smoke, response: fire, device: Bedroom smoke }
+              """)
           .build();
 
   @Override

@@ -60,6 +60,13 @@ public final class NameWithoutPlace implements Rule {
               zones:
                 1: { name: Store motion, response: instant, device: motion }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              zones:
+                1: { name: Motion at stairs, response: instant, device: motion }
+              """)
           .build();
 
   @Override

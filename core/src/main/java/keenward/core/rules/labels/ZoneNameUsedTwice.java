@@ -43,6 +43,14 @@ public final class ZoneNameUsedTwice implements Rule {
                 1: { name: Office window, response: perimeter, device: contact }
                 2: { name: Store window,  response: perimeter, device: contact }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              zones:
+                1: { name: Window W, response: perimeter, device: contact }
+                2: { name: Window E, response: perimeter, device: contact }
+              """)
           .build();
 
   @Override

@@ -55,6 +55,13 @@ public final class LoopStatesTooClose implements Rule {
               zones:
                 1: { name: Store motion, response: instant, device: motion, wiring: triple resistor, resistors: [1 kohm, 1 kohm, 3.01 kohm] }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              zones:
+                1: { name: Store motion, response: instant, device: motion, wiring: double resistor, resistors: [1 kohm, 1 kohm] }
+              """)
           .build();
 
   private record LoopState(String name, double ohms) {}

@@ -87,6 +87,30 @@ public final class CommonAreaNotTied implements Rule {
                 1: { name: House door,  response: entry-exit, partition: Hall, device: House contact }
                 2: { name: Hall motion, response: follower,   partition: Hall, device: Hall motion }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              floors:
+                Ground:
+                  rooms:
+                    Hall: { use: hall,   outline: [[0, 0], [3, 0], [3, 4], [0, 4]] }
+                    Flat: { use: living, outline: [[3, 0], [8, 0], [8, 4], [3, 4]] }
+                  openings:
+                    House door: { kind: door, between: [Hall, outside], edge: 1, at: 1 m, width: 0.9 m }
+                    Flat door:  { kind: door, between: [Hall, Flat], at: 1 m, width: 0.9 m }
+              devices:
+                House contact: { kind: contact, wiring: wired, room: Hall, opening: House door }
+                Hall motion:   { kind: motion, wiring: wired, room: Hall }
+                Flat keypad:   { kind: keypad, wiring: bus, room: Flat }
+                Hall keypad:   { kind: keypad, wiring: bus, room: Hall }
+              partitions:
+                Shop: { number: 1, keypads: [Hall keypad] }
+                Flat: { number: 2, keypads: [Flat keypad] }
+              zones:
+                1: { name: House door,  response: entry-exit, partition: Flat, device: House contact }
+                2: { name: Hall motion, response: instant,    partition: Flat, device: Hall motion }
+              """)
           .build();
 
   @Override

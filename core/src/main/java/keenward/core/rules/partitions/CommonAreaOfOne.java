@@ -54,6 +54,17 @@ public final class CommonAreaOfOne implements Rule {
                 2: { name: Hall door, response: perimeter,  partition: Hall, device: contact }
                 3: { name: Flat door, response: entry-exit, partition: Flat, device: contact }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              partitions:
+                Shop: { number: 1 }
+                Hall: { number: 2 }
+              zones:
+                1: { name: Shop door, response: entry-exit, partition: Shop, device: contact }
+                2: { name: Hall door, response: perimeter,  partition: Hall, device: contact }
+              """)
           .build();
 
   @Override

@@ -79,6 +79,26 @@ public final class KeypadInsideOtherPartition implements Rule {
                 1: { name: Shop motion,  response: instant, partition: Shop,  device: Shop motion }
                 2: { name: Store motion, response: instant, partition: Store, device: Store motion }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              floors:
+                Ground:
+                  rooms:
+                    Shop: { use: shop, outline: [[0, 0], [5, 0], [5, 4], [0, 4]] }
+                    Yard store: { use: store, outline: [[5, 0], [8, 0], [8, 4], [5, 4]] }
+              devices:
+                Shop motion:  { kind: motion, wiring: wired, room: Shop }
+                Store motion: { kind: motion, wiring: wired, room: Yard store }
+                Shop keypad:  { kind: keypad, wiring: bus, room: Shop }
+              partitions:
+                Shop:  { number: 1, keypads: [Shop keypad] }
+                Store: { number: 2, keypads: [Shop keypad] }
+              zones:
+                1: { name: Shop motion,  response: instant, partition: [Shop, Store], device: Shop motion }
+                2: { name: Store motion, response: instant, partition: Store, device: Store motion }
+              """)
           .build();
 
   @Override

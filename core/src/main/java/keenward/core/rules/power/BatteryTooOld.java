@@ -51,6 +51,15 @@ public final class BatteryTooOld implements Rule {
               zones:
                 1: { name: Front door, response: entry-exit, device: contact }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              supplies:
+                Main: { battery: { capacity: 7 Ah, fitted: 2024-06-01 } }
+              zones:
+                1: { name: Front door, response: entry-exit, device: contact }
+              """)
           .build();
 
   @Override

@@ -76,6 +76,24 @@ public final class BatteryTooSmall implements Rule {
               zones:
                 1: { name: Front door, response: entry-exit, device: contact }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              regime: nfpa72-household
+              supplies:
+                Main:
+                  voltage: 13.7 V
+                  rating: 1000 mA
+                  own standby current: 120 mA
+                  own alarm current: 200 mA
+                  charge current: 1000 mA
+                  battery: { capacity: 4 Ah, fitted: 2026-10-02 }
+                  lowest temperature: 25 C
+                  ageing factor: 1.25
+              zones:
+                1: { name: Front door, response: entry-exit, device: contact }
+              """)
           .build();
 
   @Override

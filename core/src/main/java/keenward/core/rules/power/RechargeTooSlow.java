@@ -51,6 +51,16 @@ public final class RechargeTooSlow implements Rule {
               zones:
                 1: { name: Front door, response: entry-exit, device: contact }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              regime: en50131 grade 3
+              supplies:
+                Main: { charge current: 900 mA, battery: { capacity: 17 Ah, fitted: 2026-10-02 } }
+              zones:
+                1: { name: Front door, response: entry-exit, device: contact }
+              """)
           .build();
 
   @Override

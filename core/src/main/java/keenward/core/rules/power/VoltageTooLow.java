@@ -57,6 +57,19 @@ public final class VoltageTooLow implements Rule {
               zones:
                 1: { name: Front door, response: entry-exit, device: contact }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              supplies:
+                Main: { voltage: 13.7 V, rating: 1000 mA }
+              devices:
+                Siren: { kind: siren, wiring: wired, standby current: 10 mA, alarm current: 350 mA, minimum voltage: 10 V, supply: Main }
+              cables:
+                To siren: { from: Main, to: Siren, length: 20 m, conductor: 1 mm2 }
+              zones:
+                1: { name: Front door, response: entry-exit, device: contact }
+              """)
           .build();
 
   @Override

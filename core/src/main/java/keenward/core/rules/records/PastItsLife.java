@@ -61,6 +61,15 @@ public final class PastItsLife implements Rule {
               zones:
                 1: { name: Store, response: instant, device: Store motion }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              devices:
+                Store motion: { kind: motion, wiring: wired, replace after: 10 y, fitted: 2017-06-01 }
+              zones:
+                1: { name: Store, response: instant, device: Store motion }
+              """)
           .build();
 
   @Override

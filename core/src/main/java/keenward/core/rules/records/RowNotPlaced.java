@@ -41,6 +41,13 @@ public final class RowNotPlaced implements Rule {
                 1: { name: Front door, response: entry-exit, device: contact }
                 2: { name: Side door,  response: entry-exit, device: contact }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              zones:
+                1: { name: Front door, response: entry-exit, device: contact, note: row 1 of the old list }
+              """)
           .build();
 
   @Override

@@ -49,6 +49,14 @@ public final class ServiceOverdue implements Rule {
                 1: { name: Front door, response: entry-exit, device: contact }
               service: { installed: 2000-03-01, last visit: 2026-10-02, every: 12 months }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              zones:
+                1: { name: Front door, response: entry-exit, device: contact }
+              service: { installed: 2000-03-01, last visit: 2026-02-01, every: 12 months }
+              """)
           .build();
 
   @Override

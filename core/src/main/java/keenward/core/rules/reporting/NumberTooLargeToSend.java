@@ -45,6 +45,13 @@ public final class NumberTooLargeToSend implements Rule {
               zones:
                 999: { name: Front door, response: entry-exit, device: contact }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              zones:
+                1000: { name: Front door, response: entry-exit, device: contact }
+              """)
           .build();
 
   @Override

@@ -57,6 +57,14 @@ public final class UnfittingEvent implements Rule {
               zones:
                 1: { name: Landing smoke, response: fire, device: smoke, event: 111 }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              monitoring: { account: "2218" }
+              zones:
+                1: { name: Landing smoke, response: fire, device: smoke, event: 110 }
+              """)
           .build();
 
   private static final Set<String> BURGLARY = Set.of("burglary alarm");

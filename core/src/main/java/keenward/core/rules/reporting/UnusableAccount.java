@@ -54,6 +54,14 @@ public final class UnusableAccount implements Rule {
               zones:
                 1: { name: Front door, response: entry-exit, device: contact }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              monitoring: { account: "48F1", format: dc-05 }
+              zones:
+                1: { name: Front door, response: entry-exit, device: contact }
+              """)
           .build();
 
   @Override

@@ -47,6 +47,14 @@ public final class FollowerWithoutEntry implements Rule {
                 1: { name: Hall door,   response: entry-exit, device: contact }
                 2: { name: Hall motion, response: follower,   device: motion }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              zones:
+                1: { name: Hall door,   response: entry-exit, device: contact }
+                2: { name: Hall motion, response: follower,   device: motion, follows: [1] }
+              """)
           .build();
 
   @Override

@@ -61,6 +61,17 @@ public final class UnsuitableCrossZone implements Rule {
                 2: { name: Store smoke,  response: fire,    device: smoke }
                 3: { name: Store beam,   response: instant, device: beam }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              panel:
+                cross zones:
+                  - { zones: [1, 2], window: 60 s }
+              zones:
+                1: { name: Store motion, response: instant, device: motion }
+                2: { name: Store door, response: perimeter, device: contact }
+              """)
           .build();
 
   @Override

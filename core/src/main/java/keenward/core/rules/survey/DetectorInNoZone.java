@@ -48,6 +48,16 @@ public final class DetectorInNoZone implements Rule {
                 1: { name: Office, response: instant, device: Office motion }
                 2: { name: Store,  response: instant, device: Store motion }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              devices:
+                Office motion: { kind: motion, wiring: wired }
+                Store keypad:  { kind: keypad, wiring: bus }
+              zones:
+                1: { name: Office, response: instant, device: Office motion }
+              """)
           .build();
 
   @Override

@@ -56,6 +56,16 @@ public final class DeviceBelowGrade implements Rule {
               zones:
                 1: { name: Store, response: instant, device: Store motion }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              regime: en50131 grade 2
+              devices:
+                Store motion: { kind: motion, wiring: wired, security grade: 2 }
+              zones:
+                1: { name: Store, response: instant, device: Store motion }
+              """)
           .build();
 
   @Override

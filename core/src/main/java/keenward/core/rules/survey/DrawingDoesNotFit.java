@@ -49,6 +49,18 @@ public final class DrawingDoesNotFit implements Rule {
               zones:
                 1: { name: Store door, response: perimeter, device: contact }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              floors:
+                Ground:
+                  rooms:
+                    Store:  { use: store,  outline: [[0, 0], [5, 0], [5, 4], [0, 4]] }
+                    Office: { use: office, outline: [[5.03, 0], [9, 0], [9, 4], [5.03, 4]] }
+              zones:
+                1: { name: Store door, response: perimeter, device: contact }
+              """)
           .build();
 
   @Override

@@ -103,6 +103,29 @@ public final class EntryDelayTooShort implements Rule {
               zones:
                 1: { name: Front door, response: entry-exit, device: Front contact }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              people:
+                Nan:
+                  pace: slow
+                  habits:
+                    comes home: { does: disarm, at: "18:00", through: Front door, keypad: Hall keypad, keypad time: 15 s }
+              floors:
+                Ground:
+                  rooms:
+                    Hall: { use: hall, outline: [[0, 0], [2, 0], [2, 14], [0, 14]] }
+                  openings:
+                    Front door: { kind: door, between: [Hall, outside], edge: 1, at: 0.5 m, width: 0.9 m }
+              devices:
+                Front contact: { kind: contact, wiring: wired, room: Hall, opening: Front door }
+                Hall keypad:   { kind: keypad, wiring: bus, room: Hall, at: [1, 13.8] }
+              panel:
+                entry delays: { 1: 60 s }
+              zones:
+                1: { name: Front door, response: entry-exit, device: Front contact }
+              """)
           .build();
 
   @Override

@@ -71,6 +71,23 @@ public final class ArmsButCannotDisarm implements Rule {
                 2: { name: Odile, role: user, person: Odile }
                 3: { name: Technician, role: technician }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              people:
+                Odile:
+                  habits:
+                    opens up: { does: disarm, at: "07:30", keypad: Hall keypad }
+              devices:
+                Hall keypad: { kind: keypad, wiring: bus }
+              zones:
+                1: { name: Front door, response: entry-exit, device: contact }
+              users:
+                1: { name: Bram, role: master }
+                2: { name: Odile, role: master, person: Odile }
+                3: { name: Technician, role: technician }
+              """)
           .build();
 
   @Override

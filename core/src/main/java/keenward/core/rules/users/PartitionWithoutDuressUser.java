@@ -64,6 +64,21 @@ public final class PartitionWithoutDuressUser implements Rule {
                 2: { name: Technician, role: technician }
                 3: { name: Under threat, role: duress, partitions: [Shop, Flat] }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              monitoring: { account: "2218" }
+              partitions:
+                Shop: { number: 1 }
+                Flat: { number: 2 }
+              zones:
+                1: { name: Shop door, response: entry-exit, partition: Shop, device: contact }
+                2: { name: Flat door, response: entry-exit, partition: Flat, device: contact }
+              users:
+                1: { name: Bram, role: master, partitions: [Shop, Flat] }
+                2: { name: Technician, role: technician }
+              """)
           .build();
 
   @Override

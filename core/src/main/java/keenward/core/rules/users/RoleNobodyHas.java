@@ -45,6 +45,17 @@ public final class RoleNobodyHas implements Rule {
                 1: { name: Bram, role: master }
                 2: { name: Technician, role: technician }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              zones:
+                1: { name: Front door, response: entry-exit, device: contact }
+              users:
+                1: { name: Bram, role: master }
+                3: { name: Guest, role: user }
+                2: { name: Technician, role: technician }
+              """)
           .build();
 
   @Override

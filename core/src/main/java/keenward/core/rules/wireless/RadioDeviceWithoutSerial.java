@@ -49,6 +49,16 @@ public final class RadioDeviceWithoutSerial implements Rule {
               zones:
                 1: { name: Office, response: instant, device: Office motion }
               """)
+          .nearMiss(
+              """
+              keenward: 1
+              site: Example
+              panel: { radio supervision: 2 h }
+              devices:
+                Office motion: { kind: motion, wiring: wired }
+              zones:
+                1: { name: Office, response: instant, device: Office motion }
+              """)
           .build();
 
   @Override

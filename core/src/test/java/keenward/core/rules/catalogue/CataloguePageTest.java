@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -50,5 +51,23 @@ class CataloguePageTest {
       count++;
     }
     assertThat(count).isEqualTo(RuleRegistry.all().size());
+  }
+
+  /** Every rule named on the page of mistakes is there, so its example of the fault is run. */
+  @Test
+  void atLeastFifteenOfTheCostlyMistakesAreCaught() throws IOException {
+    List<String> rows =
+        Files.readAllLines(Path.of("../docs/methods/mistakes.md")).stream()
+            .filter(line -> line.matches("\\| \\d+ .*"))
+            .toList();
+    assertThat(rows).hasSize(25);
+    List<String> caught = rows.stream().filter(row -> !row.contains("not caught")).toList();
+    assertThat(caught).hasSizeGreaterThanOrEqualTo(15);
+    for (String row : rows) {
+      Matcher code = Pattern.compile("[A-Z]{3}-\\d\\d").matcher(row);
+      while (code.find()) {
+        assertThat(RuleRegistry.find(code.group())).as(code.group()).isPresent();
+      }
+    }
   }
 }
