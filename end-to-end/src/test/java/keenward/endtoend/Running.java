@@ -29,6 +29,8 @@ public final class Running implements AutoCloseable {
   public static Running start(ProcessBuilder builder) throws IOException {
     Path output = Files.createTempFile("keenward-output", ".txt");
     Path errors = Files.createTempFile("keenward-errors", ".txt");
+    output.toFile().deleteOnExit();
+    errors.toFile().deleteOnExit();
     Process process =
         builder
             .redirectInput(ProcessBuilder.Redirect.from(Path.of("/dev/null").toFile()))

@@ -6,7 +6,6 @@ import keenward.core.plan.PlanPath;
 import keenward.core.rules.Finding;
 import keenward.core.rules.NotAssessed;
 import keenward.core.rules.RuleOutcome;
-import keenward.core.rules.Severity;
 import keenward.core.rules.Source;
 import keenward.core.rules.catalogue.RuleRegistry;
 
@@ -55,17 +54,9 @@ final class FindingsSheet {
 
   /** Counts by severity, and what was not assessed. */
   static String summary(PapersInput input) {
-    List<String> parts = new ArrayList<>();
-    for (Severity severity : Severity.values()) {
-      int count = input.check().count(severity);
-      if (count > 0) {
-        boolean plural = count > 1 && severity != Severity.ADVICE;
-        parts.add(count + " " + severity.word() + (plural ? "s" : ""));
-      }
-    }
-    String found = parts.isEmpty() ? "no findings" : Say.and(parts);
     int open = input.check().notAssessed().size();
-    return found + (open == 0 ? "; nothing left unassessed" : "; " + open + " not assessed");
+    return input.check().summary()
+        + (open == 0 ? "; nothing left unassessed" : "; " + open + " not assessed");
   }
 
   private static String place(PapersInput input, PlanPath path) {
