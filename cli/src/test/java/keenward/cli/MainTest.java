@@ -230,6 +230,25 @@ class MainTest {
   }
 
   @Test
+  void findsJustTheFourFaultsOfTheClinicAtTheirLines() throws IOException {
+    List<String> lines = Files.readAllLines(CommandLineRun.CLINIC);
+    String out = CommandLineRun.of("check", CommandLineRun.CLINIC.toString()).out();
+    assertThat(out.lines().filter(line -> line.matches("(ERROR|WARNING) .*"))).hasSize(4);
+    int marked = 0;
+    for (int number = 1; number <= lines.size(); number++) {
+      String line = lines.get(number - 1);
+      if (line.contains("# deliberate fault: ")) {
+        marked++;
+        // A cable that is too thin is found where the device at its end starves.
+        assertThat(out)
+            .as(line)
+            .contains(line.contains("too thin") ? "Landing sounder" : ".yaml:" + number + ":");
+      }
+    }
+    assertThat(marked).isEqualTo(4);
+  }
+
+  @Test
   void saysHowMuchOfARoomIsWatchedAndWhereOneCanPassUnseen() {
     CommandLineRun run = CommandLineRun.of("coverage", CommandLineRun.BAKERY.toString());
     assertThat(run.exitCode()).isZero();

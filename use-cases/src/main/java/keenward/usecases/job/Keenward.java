@@ -1,6 +1,7 @@
 package keenward.usecases.job;
 
 import keenward.core.building.Building;
+import keenward.core.building.coverage.CoverageMap;
 import keenward.core.electrical.PowerAssessment;
 import keenward.core.plan.Settings;
 import keenward.core.progress.Progress;
@@ -72,6 +73,7 @@ public final class Keenward {
         panel,
         Settings.of(site.plan(), panel.defaults()),
         building,
+        CoverageMap.of(site.plan(), building),
         check(site, panel, options),
         PowerAssessment.of(site.plan()),
         Rehearser.standard(site, panel, building, progress),

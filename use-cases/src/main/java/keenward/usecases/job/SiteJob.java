@@ -2,6 +2,7 @@ package keenward.usecases.job;
 
 import java.time.LocalDate;
 import keenward.core.building.Building;
+import keenward.core.building.coverage.CoverageMap;
 import keenward.core.electrical.PowerAssessment;
 import keenward.core.plan.Settings;
 import keenward.core.proof.TestPlan;
@@ -19,6 +20,7 @@ import keenward.usecases.site.SiteFile;
  * @param panel the panel as far as it is described
  * @param settings settings in force
  * @param building walls, openings, rooms
+ * @param coverage what the motion detectors see
  * @param check findings
  * @param power sums of supplies, batteries and cables
  * @param rehearsal scenarios worth seeing
@@ -32,6 +34,7 @@ public record SiteJob(
     PanelInUse panel,
     Settings settings,
     Building building,
+    CoverageMap coverage,
     CheckResult check,
     PowerAssessment power,
     SiteRehearsal rehearsal,

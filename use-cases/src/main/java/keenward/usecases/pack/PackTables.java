@@ -26,7 +26,11 @@ public final class PackTables {
 
   /** All of them as one workbook. */
   public static byte[] workbook(SiteJob job) {
-    return TableWriter.xlsx(of(job), "Keenward " + job.version());
+    return workbook(of(job), job.version());
+  }
+
+  static byte[] workbook(Map<String, List<List<String>>> tables, String version) {
+    return TableWriter.xlsx(tables, "Keenward " + version);
   }
 
   /** Rows by name; the first row of each is its head. */

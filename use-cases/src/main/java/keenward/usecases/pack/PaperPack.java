@@ -4,7 +4,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import keenward.core.building.coverage.CoverageMap;
 import keenward.core.dialogue.sheet.EntrySheet;
 import keenward.papers.Entering;
 import keenward.papers.Obstacle;
@@ -64,7 +63,7 @@ public final class PaperPack {
         new PapersInput(
             job.site().plan(),
             job.building(),
-            CoverageMap.of(job.site().plan(), job.building()),
+            job.coverage(),
             job.settings(),
             job.check(),
             job.power(),

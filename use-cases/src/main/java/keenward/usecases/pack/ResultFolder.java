@@ -14,7 +14,6 @@ import keenward.files.table.TableWriter;
 import keenward.papers.Pack;
 import keenward.papers.Paper;
 import keenward.papers.PdfPack;
-import keenward.usecases.coverage.SiteCoverage;
 import keenward.usecases.job.SiteJob;
 import keenward.usecases.pictures.Pictures;
 
@@ -58,12 +57,9 @@ public final class ResultFolder {
     for (Map.Entry<String, List<List<String>>> table : tables.entrySet()) {
       Files.write(sheets.resolve(table.getKey() + ".csv"), TableWriter.csv(table.getValue()));
     }
-    Files.write(folder.resolve("tables.xlsx"), PackTables.workbook(job));
+    Files.write(folder.resolve("tables.xlsx"), PackTables.workbook(tables, job.version()));
     draw(folder, "floor", Pictures.floors(job, FloorOptions.paper()));
-    draw(
-        folder,
-        "coverage",
-        SiteCoverage.of(job.site(), job.building()).drawings(FloorOptions.paper()));
+    draw(folder, "coverage", Pictures.floors(job, FloorOptions.paper().coverage(job.coverage())));
     for (Map.Entry<String, String> file : more.entrySet()) {
       Files.writeString(folder.resolve(file.getKey()), file.getValue());
     }

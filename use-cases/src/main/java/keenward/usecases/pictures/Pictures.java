@@ -73,7 +73,7 @@ public final class Pictures {
 
   /** The floors that a motion detector sees any of, with what is seen and where nobody looks. */
   public static List<Both> coverage(SiteJob job) {
-    CoverageMap map = CoverageMap.of(job.site().plan(), job.building());
+    CoverageMap map = job.coverage();
     return both(job, FloorOptions.desk().coverage(map), FloorOptions.phone().coverage(map), "seen-")
         .stream()
         .filter(both -> map.views().stream().anyMatch(view -> view.floor().equals(both.name())))
