@@ -14,6 +14,7 @@ import keenward.core.dialogue.description.PanelDescription;
 import keenward.core.dialogue.lint.Linter;
 import keenward.files.Problem;
 import keenward.files.panel.PanelDescriptionReader;
+import keenward.files.panel.PanelFileName;
 import keenward.files.panel.PanelReading;
 import keenward.files.yaml.YamlDocument;
 import keenward.usecases.site.BadInput;
@@ -27,8 +28,6 @@ import org.jspecify.annotations.Nullable;
  * bytes stay the same.
  */
 public final class PanelFinder {
-
-  private static final String ENDING = ".panel.yaml";
 
   private final Path shipped;
   private final Map<String, PanelDescription> sound = new ConcurrentHashMap<>();
@@ -56,7 +55,7 @@ public final class PanelFinder {
     }
     Path folder =
         Optional.ofNullable(site.path().toAbsolutePath().getParent()).orElse(Path.of("."));
-    if (wanted.endsWith(ENDING)) {
+    if (wanted.endsWith(PanelFileName.ENDING)) {
       Path beside = folder.resolve(wanted);
       return load(override != null && !Files.exists(beside) ? Path.of(wanted) : beside);
     }
@@ -71,6 +70,9 @@ public final class PanelFinder {
           return load(file);
         }
         names.add(description.get().panel());
+      } else if (file.endsWith(PanelFileName.of(wanted))) {
+        // It is the one that is meant, so what is wrong in it is the answer.
+        throw new BadInput(reading.problems());
       }
     }
     if (override != null) {
@@ -114,7 +116,7 @@ public final class PanelFinder {
       return List.of();
     }
     try (Stream<Path> files = Files.list(folder)) {
-      return files.filter(file -> file.toString().endsWith(ENDING)).sorted().toList();
+      return files.filter(file -> file.toString().endsWith(PanelFileName.ENDING)).sorted().toList();
     } catch (IOException failure) {
       throw new UncheckedIOException("the folder " + folder + " cannot be listed", failure);
     }

@@ -18,32 +18,36 @@ import keenward.usecases.job.JobOptions;
 import keenward.usecases.job.Keenward;
 import keenward.usecases.panel.PanelFinder;
 import keenward.usecases.site.SiteFiles;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
-/** The panel that ships, keyed in by hands that slip. */
+/** Each panel that ships, keyed in by hands that slip. */
 class SlipsOfAShippedPanelTest {
 
   private static final String PLAN =
       """
       keenward: 1
       site: Hilltop Kiosk
-      panel: { description: Marram 32 }
+      panel: { description: PANEL }
       devices:
-        Hatch contact: { kind: contact, wiring: radio, inputs: [contact, terminals, lid], serial: "5512 0731" }
+        Hatch contact: { kind: contact, wiring: radio, inputs: [contact, terminals, lid], serial: "SERIAL" }
         Door contact: { kind: contact, wiring: wired }
       zones:
         1: { name: Door, response: entry-exit, device: Door contact, chime: yes }
-        2: { name: Hatch, response: perimeter, device: { device: Hatch contact, input: terminals } }
+        HATCH: { name: Hatch, response: perimeter, device: { device: Hatch contact, input: terminals } }
       users:
         1: { name: Ines, role: master }
       """;
 
   @TempDir Path folder;
 
-  @Test
-  void everyKeyDroppedDoubledOrSwappedIsHarmlessOrRefuted() throws Exception {
-    var site = SiteFiles.load(Files.writeString(folder.resolve("kiosk.site.yaml"), PLAN));
+  @ParameterizedTest
+  @CsvSource({"Marram 32, 5512 0731, 2", "Samphire 128, 51 0731, 17", "Tormentil 20, 51 0731, 2"})
+  void everyKeyDroppedDoubledOrSwappedIsHarmlessOrRefuted(String panel, String serial, String hatch)
+      throws Exception {
+    String plan = PLAN.replace("PANEL", panel).replace("SERIAL", serial).replace("HATCH", hatch);
+    var site = SiteFiles.load(Files.writeString(folder.resolve("kiosk.site.yaml"), plan));
     Keenward keenward = new Keenward(new PanelFinder(Path.of("../panels")), "0.1.0");
     KeyIn keyIn = keenward.keyIn(site, JobOptions.on(LocalDate.of(2026, 11, 25)), Progress.SILENT);
     assertThat(keyIn).isInstanceOf(KeyIn.Ordered.class);

@@ -44,6 +44,8 @@ final class ExplorationCheck {
               + exploration.nodes().size()
               + " states were tried, and there are more",
           "use fewer conditions on different fields");
+      // What was not tried may lead anywhere, so nothing more can be said.
+      return;
     }
     checkReach();
     checkWaysOut();

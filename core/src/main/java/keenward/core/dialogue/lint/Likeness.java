@@ -1,6 +1,7 @@
 package keenward.core.dialogue.lint;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -12,6 +13,7 @@ import keenward.core.dialogue.description.Condition;
 import keenward.core.dialogue.description.Effect;
 import keenward.core.dialogue.description.Field;
 import keenward.core.dialogue.description.FieldReference;
+import keenward.core.dialogue.description.LiveRecords;
 import keenward.core.dialogue.description.Location;
 import keenward.core.dialogue.description.PanelDescription;
 import keenward.core.dialogue.description.RecordKind;
@@ -39,15 +41,19 @@ final class Likeness {
   private final Interpreter interpreter;
   private final PanelDescription description;
   private final Map<String, Set<String>> live;
+  private final Map<String, Set<String>> liveRecords;
   private final List<Condition.FieldIs> fieldConditions = new ArrayList<>();
   private final List<Condition.RecordIs> recordConditions = new ArrayList<>();
   private final Map<String, Set<Integer>> turningPoints = new TreeMap<>();
+  private final Map<Integer, String> places;
   private int window = -1;
 
   Likeness(Interpreter interpreter) {
     this.interpreter = interpreter;
     this.description = interpreter.description();
     this.live = Liveness.of(description);
+    this.liveRecords = LiveRecords.of(description);
+    this.places = placesOf(description);
     for (Screen screen : description.screens().values()) {
       Actions.forEach(screen, this::collect);
     }
@@ -108,13 +114,22 @@ final class Likeness {
     return values;
   }
 
-  /** The same state without the knowledge of values that decide nothing from here on. */
+  /**
+   * The same state without what decides nothing from here on: values, and which record is chosen.
+   */
   State essence(State state) {
     List<Slot> kept = new ArrayList<>();
     for (String field : live.getOrDefault(state.screen(), Set.of())) {
       interpreter.slot(state, new FieldReference.Named(field)).ifPresent(kept::add);
     }
-    return interpreter.forget(state, kept);
+    State reduced = interpreter.forget(state, kept);
+    Set<String> needed = liveRecords.getOrDefault(state.screen(), Set.of());
+    for (RecordKind kind : description.records()) {
+      if (!needed.contains(kind.name())) {
+        reduced = interpreter.chooseRecord(reduced, kind.name(), kind.first());
+      }
+    }
+    return reduced;
   }
 
   /**
@@ -163,7 +178,7 @@ final class Likeness {
         state.screen(),
         state.keypad(),
         records,
-        location(state),
+        places.getOrDefault(state.location(), ""),
         conditions,
         List.of(
             state.powered(),
@@ -187,19 +202,21 @@ final class Likeness {
   }
 
   /** Locations of one field on one screen are alike but for the first and the last of them. */
-  private String location(State state) {
+  private static Map<Integer, String> placesOf(PanelDescription description) {
+    Map<String, List<Integer>> groups = new TreeMap<>();
     for (Location location : description.locations()) {
-      if (location.number() == state.location()) {
-        String group = Trials.group(location);
-        List<Location> alike =
-            description.locations().stream()
-                .filter(each -> Trials.group(each).equals(group))
-                .toList();
-        return group
-            + (location.equals(alike.get(0)) ? " first" : "")
-            + (location.equals(alike.get(alike.size() - 1)) ? " last" : "");
-      }
+      groups
+          .computeIfAbsent(Trials.group(location), any -> new ArrayList<>())
+          .add(location.number());
     }
-    return "";
+    Map<Integer, String> places = new HashMap<>();
+    groups.forEach((group, numbers) -> {
+      for (int place = 0; place < numbers.size(); place++) {
+        String first = place == 0 ? " first" : "";
+        String last = place == numbers.size() - 1 ? " last" : "";
+        places.put(numbers.get(place), group + first + last);
+      }
+    });
+    return places;
   }
 }

@@ -1,6 +1,7 @@
 package keenward.core.dialogue.machine;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -173,9 +174,27 @@ public final class State {
 
   /** Whether the states differ in nothing but memories and clocks. */
   public boolean alikeBesidesMemory(State state) {
+    return Arrays.equals(records, state.records) && alikeBesidesMemoryAndRecords(state);
+  }
+
+  /**
+   * Whether the other state differs in its memories, its clocks, and the current records of other
+   * kinds than these at most.
+   *
+   * @param kinds indices of the kinds of record whose current record counts
+   */
+  public boolean alikeBesidesMemory(State state, BitSet kinds) {
+    for (int kind = kinds.nextSetBit(0); kind >= 0; kind = kinds.nextSetBit(kind + 1)) {
+      if (records[kind] != state.records[kind]) {
+        return false;
+      }
+    }
+    return alikeBesidesMemoryAndRecords(state);
+  }
+
+  private boolean alikeBesidesMemoryAndRecords(State state) {
     return screen.equals(state.screen)
         && typing.equals(state.typing)
-        && Arrays.equals(records, state.records)
         && location == state.location
         && other == state.other
         && aside.equals(state.aside)

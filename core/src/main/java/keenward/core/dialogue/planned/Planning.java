@@ -1,9 +1,11 @@
 package keenward.core.dialogue.planned;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import keenward.core.dialogue.description.Field;
 import keenward.core.dialogue.description.FieldType;
@@ -27,6 +29,7 @@ final class Planning {
   private final PlanAnswers answers;
   private final Map<Slot, Wanted> wanted = new LinkedHashMap<>();
   private final Map<Slot, PlanPath> places = new LinkedHashMap<>();
+  private final Map<Slot, String> texts = new HashMap<>();
   private final List<CannotExpress> cannotExpress = new ArrayList<>();
   private final List<PlanNote> notes = new ArrayList<>();
   private final List<NotYetKnown> notYetKnown = new ArrayList<>();
@@ -127,6 +130,9 @@ final class Planning {
     }
     wanted.put(slot, new Wanted.Exactly(result.value()));
     places.put(slot, answer.place());
+    if (answer.content() instanceof Content.Text text) {
+      texts.put(slot, text.text());
+    }
     if (!result.note().isEmpty()) {
       notes.add(new PlanNote(slot, result.note()));
     }
@@ -197,7 +203,7 @@ final class Planning {
         });
   }
 
-  /** Names that come out the same within one kind of record. */
+  /** Names that the plan tells apart and the panel would not, within one kind of record. */
   private void checkNames() {
     Map<String, Slot> seen = new LinkedHashMap<>();
     wanted.forEach((slot, value) -> {
@@ -206,7 +212,7 @@ final class Planning {
           && value instanceof Wanted.Exactly exactly
           && exactly.value() instanceof Value.Text text) {
         Slot other = seen.putIfAbsent(slot.field().name() + " " + text.text(), slot);
-        if (other != null) {
+        if (other != null && !Objects.equals(texts.get(slot), texts.get(other))) {
           cannotExpress.add(
               new CannotExpress(
                   places.getOrDefault(slot, PlanPath.of()),

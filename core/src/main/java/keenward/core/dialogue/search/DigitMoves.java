@@ -166,6 +166,9 @@ final class DigitMoves {
         numbers.add(location.number());
       }
     }
+    if (moves.scope.location() >= 0) {
+      numbers.add(moves.scope.location());
+    }
     if (numbers.isEmpty() && !moves.task.description.locations().isEmpty()) {
       numbers.add(moves.task.description.locations().get(0).number());
     }

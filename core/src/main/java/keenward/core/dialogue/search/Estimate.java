@@ -179,6 +179,36 @@ final class Estimate {
     return false;
   }
 
+  /** Moving to each word and adding it. */
+  private long leafing(Entry.WordByScroll entry, Slot slot, Value wanted) {
+    if (!(wanted instanceof Value.Words list)
+        || !(slot.field().type() instanceof FieldType.WordSequence sequence)) {
+      return Cost.NEVER;
+    }
+    int keys = list.words().isEmpty() ? 2 : list.words().size();
+    int cursor = 0;
+    for (String word : list.words()) {
+      int place = sequence.words().indexOf(word);
+      Optional<List<String>> way =
+          place < 0
+              ? Optional.empty()
+              : Cursor.way(
+                  cursor,
+                  place,
+                  sequence.words().size(),
+                  entry.wraps(),
+                  entry.next(),
+                  entry.previous(),
+                  graph::has);
+      if (way.isEmpty()) {
+        return Cost.NEVER;
+      }
+      keys += way.get().size();
+      cursor = place;
+    }
+    return graph.keys(keys);
+  }
+
   private long entering(Entry entry, Slot slot, Value wanted, Value held) {
     return switch (entry) {
       case Entry.Typed typed -> typing(typed, slot, wanted);
@@ -205,9 +235,7 @@ final class Estimate {
                   confirming(words.confirm()))
               : Cost.NEVER;
       case Entry.WordByScroll words ->
-          wanted instanceof Value.Words list
-              ? Cost.sum(graph.keys(Math.max(1, list.words().size())), confirming(words.confirm()))
-              : Cost.NEVER;
+          Cost.sum(leafing(words, slot, wanted), confirming(words.confirm()));
       case Entry.Hear hear -> Cost.of(Math.max(1, hear.times()), 0);
     };
   }

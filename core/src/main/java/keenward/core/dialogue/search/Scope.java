@@ -15,6 +15,7 @@ final class Scope {
   private final Task task;
   private final List<Unit> units;
   private final Set<Integer> givenUp;
+  private final int location;
   private final BitSet mayChange = new BitSet();
   private final List<Slot> required = new ArrayList<>();
   private final BitSet requiredSlots = new BitSet();
@@ -38,13 +39,23 @@ final class Scope {
     return new Scope(task, List.of(), Set.of());
   }
 
+  /** Nothing to change either, on the way to these records and this location, if it is one. */
+  static Scope place(Task task, List<Unit> records, int location) {
+    return new Scope(task, records, Set.of(), location);
+  }
+
   /**
    * A scope of some units.
    *
    * @param givenUp indices of slots that need not be as wanted in the end
    */
   Scope(Task task, List<Unit> units, Set<Integer> givenUp) {
+    this(task, units, givenUp, -1);
+  }
+
+  private Scope(Task task, List<Unit> units, Set<Integer> givenUp, int location) {
     this.task = task;
+    this.location = location;
     this.units = List.copyOf(units);
     this.givenUp = Set.copyOf(givenUp);
     for (Unit unit : units) {
@@ -75,6 +86,11 @@ final class Scope {
 
   List<Unit> units() {
     return units;
+  }
+
+  /** The location to get to, or -1. */
+  int location() {
+    return location;
   }
 
   boolean mayChange(Slot slot) {

@@ -38,6 +38,7 @@ final class ScreenGraph {
   private final long[] leaving;
   private final Map<Integer, Set<Integer>> afterEntering = new HashMap<>();
   private final Map<String, long[][]> viaRecord = new HashMap<>();
+  private final Map<String, RecordTurns> turns = new HashMap<>();
 
   /** A way from one screen to another. */
   private record Lead(int from, int to, long cost) {}
@@ -87,10 +88,32 @@ final class ScreenGraph {
   }
 
   /**
-   * At least this much from one screen to another when another record of the kind has to be chosen.
+   * At least this much from one screen to another when another record of the kind has to be chosen:
+   * the way over one change of the record, or as many changes as it takes and the way from the last
+   * of them, whichever is more.
+   *
+   * @param before number of the current record
+   * @param after number of the record that has to be the current one
    */
-  long distanceChoosing(String kind, int from, int to) {
-    return viaRecord.computeIfAbsent(kind, this::via)[from][to];
+  long distanceChoosing(String kind, int from, int to, int before, int after) {
+    long once = viaRecord.computeIfAbsent(kind, this::via)[from][to];
+    int changes =
+        turns
+            .computeIfAbsent(kind, name -> new RecordTurns(description, name))
+            .least(before, after);
+    if (changes < 2) {
+      return once;
+    }
+    long cheapest = Cost.NEVER;
+    long rest = Cost.NEVER;
+    for (Lead change : recordChanges.getOrDefault(kind, List.of())) {
+      cheapest = Math.min(cheapest, change.cost());
+      rest = Math.min(rest, distance[change.to()][to]);
+    }
+    if (cheapest >= Cost.NEVER) {
+      return once;
+    }
+    return Math.max(once, Cost.sum(cheapest * changes, rest));
   }
 
   /** At least this much from a screen until programming is left. */

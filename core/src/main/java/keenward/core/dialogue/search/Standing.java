@@ -1,17 +1,20 @@
 package keenward.core.dialogue.search;
 
+import java.util.BitSet;
 import keenward.core.dialogue.machine.Clocks;
 import keenward.core.dialogue.machine.State;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A state as far as it matters between two moves. Clocks that the next key sets back are left out,
- * and so is the time since power-up while programming is open: of two states that differ in those
- * only, the one reached at less cost is kept.
+ * and so are the time since power-up while programming is open, and current records that another
+ * choice comes before: of two states that differ in those only, the one reached at less cost is
+ * kept.
  */
 final class Standing {
   private final State state;
   private final boolean open;
+  private final BitSet records;
   private final int hash;
 
   Standing(Task task, State state) {
@@ -22,7 +25,8 @@ final class Standing {
     mixed = mixed * 31 + state.committed().hashCode();
     mixed = mixed * 31 + state.location();
     mixed = mixed * 31 + state.aside().hashCode();
-    for (int kind = 0; kind < task.description.records().size(); kind++) {
+    this.records = task.liveRecords(state.screen());
+    for (int kind = records.nextSetBit(0); kind >= 0; kind = records.nextSetBit(kind + 1)) {
       mixed = mixed * 31 + state.record(kind);
     }
     this.hash = mixed;
@@ -39,7 +43,7 @@ final class Standing {
         && one.deaf() == two.deaf()
         && one.keypadsRestart() == two.keypadsRestart()
         && (open || one.sincePower() == two.sincePower())
-        && state.alikeBesidesMemory(other.state)
+        && state.alikeBesidesMemory(other.state, records)
         && state.working().equals(other.state.working())
         && state.committed().equals(other.state.committed());
   }

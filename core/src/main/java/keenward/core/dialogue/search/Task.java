@@ -1,5 +1,6 @@
 package keenward.core.dialogue.search;
 
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -9,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import keenward.core.dialogue.description.FieldType;
 import keenward.core.dialogue.description.KeypadKind;
+import keenward.core.dialogue.description.LiveRecords;
 import keenward.core.dialogue.description.PanelDescription;
 import keenward.core.dialogue.description.Value;
 import keenward.core.dialogue.machine.Display;
@@ -22,6 +24,8 @@ import keenward.core.dialogue.planned.MemoryCondition;
 
 /** What an order is wanted for, and what was noticed while looking for one. */
 final class Task {
+  private static final BitSet NO_RECORDS = new BitSet();
+
   final Interpreter interpreter;
   final PanelDescription description;
   final MemoryLayout layout;
@@ -37,6 +41,7 @@ final class Task {
   private final Set<Integer> planned = new HashSet<>();
   private final Map<Integer, Reason> noticed = new LinkedHashMap<>();
   private final Map<Integer, List<Value>> listed = new HashMap<>();
+  private final Map<String, BitSet> liveRecords = new HashMap<>();
 
   Task(
       Interpreter interpreter,
@@ -52,12 +57,25 @@ final class Task {
     this.consents = consents;
     this.typist = new Typist(description.keyMeanings(), keypad);
     this.facts = new DescriptionFacts(description);
+    LiveRecords.of(description)
+        .forEach((screen, names) -> {
+          BitSet kinds = new BitSet();
+          for (int kind = 0; kind < description.records().size(); kind++) {
+            kinds.set(kind, names.contains(description.records().get(kind).name()));
+          }
+          liveRecords.put(screen, kinds);
+        });
     Memory target = found;
     for (Map.Entry<Slot, Value> entry : planned.entrySet()) {
       target = target.with(entry.getKey(), entry.getValue());
       this.planned.add(entry.getKey().index());
     }
     this.wanted = target;
+  }
+
+  /** Indices of the kinds of record whose current one may still matter on a screen. */
+  BitSet liveRecords(String screen) {
+    return liveRecords.getOrDefault(screen, NO_RECORDS);
   }
 
   /** Whether a slot holds what is wanted, as far as anything is. */

@@ -91,7 +91,8 @@ final class Tour {
         for (int place = 0; place < screens.length; place++) {
           long way =
               other
-                  ? graph.distanceChoosing(record, after, screens[place])
+                  ? graph.distanceChoosing(
+                      record, after, screens[place], from.record(), to.record())
                   : graph.distance(after, screens[place]);
           least = Math.min(least, Cost.sum(way, entering[place]));
         }
@@ -184,15 +185,15 @@ final class Tour {
   /** At least this much until a slot is entered right from here. */
   long first(State state, int here, Slot slot) {
     String record = slot.field().record();
-    boolean other = !record.isEmpty() && task.interpreter.record(state, record) != slot.record();
+    int current = record.isEmpty() ? slot.record() : task.interpreter.record(state, record);
     Value held = state.working().get(slot);
     int[] screens = estimate.screens(slot);
     long[] entering = estimate.entering(slot, held);
     long least = Cost.NEVER;
     for (int place = 0; place < screens.length; place++) {
       long way =
-          other
-              ? graph.distanceChoosing(record, here, screens[place])
+          current != slot.record()
+              ? graph.distanceChoosing(record, here, screens[place], current, slot.record())
               : graph.distance(here, screens[place]);
       least = Math.min(least, Cost.sum(way, entering[place]));
     }

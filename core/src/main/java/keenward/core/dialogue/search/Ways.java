@@ -2,7 +2,6 @@ package keenward.core.dialogue.search;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import keenward.core.dialogue.machine.State;
 import keenward.core.progress.Progress;
 
@@ -33,13 +32,14 @@ final class Ways {
   }
 
   /**
-   * The shortest way from a state to the same screen, record, location and memory as in another.
+   * The shortest way from a state to the same screen, location and memory as in another, and the
+   * same records as far as they matter there.
    */
   Optional<Path> back(State from, State to) {
     int target = graph.index(to.screen());
     return new Search(
             task,
-            new Scope(task, recordsOf(to), Set.of()),
+            Scope.place(task, recordsOf(to), to.location()),
             state -> graph.distance(graph.index(state.screen()), target),
             state -> alike(state, to),
             MOST_STATES,
@@ -47,17 +47,19 @@ final class Ways {
         .from(from);
   }
 
-  /** The shortest way to a state that shows the same on the same screen, whatever the record. */
+  /**
+   * The shortest way to a state that shows the same on the same screen, whatever the record and the
+   * location.
+   */
   Optional<Path> backToLook(State from, State to) {
     int target = graph.index(to.screen());
     List<String> lines = task.interpreter.display(to, task.keypad.name()).lines();
     return new Search(
             task,
-            new Scope(task, recordsOf(to), Set.of()),
+            Scope.place(task, recordsOf(to), to.location()),
             state -> graph.distance(graph.index(state.screen()), target),
             state ->
                 state.screen().equals(to.screen())
-                    && state.location() == to.location()
                     && state.working().equals(to.working())
                     && task.interpreter.display(state, task.keypad.name()).lines().equals(lines),
             MOST_STATES,
@@ -66,7 +68,8 @@ final class Ways {
   }
 
   private boolean alike(State state, State to) {
-    return state.alikeBesidesMemory(to) && state.working().equals(to.working());
+    return state.alikeBesidesMemory(to, task.liveRecords(to.screen()))
+        && state.working().equals(to.working());
   }
 
   /** Lets the search go to the records that are current at the place, without changing them. */

@@ -1,0 +1,4 @@
+@NullMarked
+package keenward.usecases.panel;
+
+import org.jspecify.annotations.NullMarked;
