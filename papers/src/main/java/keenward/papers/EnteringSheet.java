@@ -32,6 +32,7 @@ final class EnteringSheet {
 
   private static Sheet order(Entering.ByOrder by) {
     WorkOrder order = by.order();
+    OrderSheet lines = OrderSheet.of(order);
     List<View> passing =
         order.passing().stream()
             .map(change ->
@@ -60,7 +61,7 @@ final class EnteringSheet {
             .flag("nothing", order.nothingToDo())
             .number("keys", order.effort().keys())
             .number("others", order.effort().others())
-            .text("time", OrderWords.time(order.effort().personTenths()))
+            .text("time", OrderWords.effort(order.effort()))
             .text("shortness", shortness(order))
             .text("replayed", "" + by.proof().keysReplayed())
             .text("cases", "" + by.proof().casesReplayed())
@@ -68,7 +69,8 @@ final class EnteringSheet {
             .texts("assumptions", order.assumptions().stream().map(each -> each.what()).toList())
             .views("passing", passing)
             .views("overwritten", overwritten)
-            .views("parts", parts(OrderSheet.of(order)))
+            .text("usual-wait", lines.usualWait())
+            .views("parts", parts(lines))
             .views("missing", List.of());
     return new Sheet(
         "work-order",
@@ -100,7 +102,7 @@ final class EnteringSheet {
       View view =
           new View()
               .text("title", Say.capital(part.title()))
-              .views("lines", part.lines().stream().map(EnteringSheet::line).toList())
+              .views("lines", lines(sheet, part.lines()))
               .flag("has-stop", part.stop().isPresent())
               .text("leave-as", "")
               .text("come-back-as", "")
@@ -108,8 +110,8 @@ final class EnteringSheet {
               .views("come-back", List.of());
       part.stop()
           .ifPresent(stop -> {
-            way(view, told, "leave", stop.leave(), part.title());
-            way(view, told, "come-back", stop.comeBack(), part.title());
+            way(sheet, view, told, "leave", stop.leave(), part.title());
+            way(sheet, view, told, "come-back", stop.comeBack(), part.title());
           });
       parts.add(view);
     }
@@ -117,6 +119,7 @@ final class EnteringSheet {
   }
 
   private static void way(
+      OrderSheet sheet,
       View view,
       Map<List<OrderSheet.Line>, String> told,
       String name,
@@ -124,13 +127,17 @@ final class EnteringSheet {
       String title) {
     String before = told.putIfAbsent(lines, title);
     if (before == null) {
-      view.views(name, lines.stream().map(EnteringSheet::line).toList());
+      view.views(name, lines(sheet, lines));
     } else {
       view.text(name + "-as", before);
     }
   }
 
-  private static View line(OrderSheet.Line line) {
+  private static List<View> lines(OrderSheet sheet, List<OrderSheet.Line> lines) {
+    return lines.stream().map(line -> line(sheet, line)).toList();
+  }
+
+  private static View line(OrderSheet sheet, OrderSheet.Line line) {
     return new View()
         .number("number", line.number())
         .number("depth", Math.min(line.depth(), 3))
@@ -140,7 +147,7 @@ final class EnteringSheet {
         .text("words", line.words())
         .texts("then", line.then())
         .texts("stores", line.stores())
-        .text("may-wait", line.mayWait())
+        .text("may-wait", sheet.unusualWait(line))
         .text("if-dropped", line.ifDropped())
         .flag("blind", line.blind())
         .flag("halt", line.halt());

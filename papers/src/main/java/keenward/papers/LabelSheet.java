@@ -12,6 +12,7 @@ import keenward.core.quantities.Quantity;
 
 /** A label inside the panel door: it names neither site nor account, no code and no weakness. */
 final class LabelSheet {
+  private static final int MOST_IN_ONE_COLUMN = 32;
 
   private LabelSheet() {}
 
@@ -34,7 +35,13 @@ final class LabelSheet {
             .text("company", Say.factOrBlank(plan.site().company()))
             .text("phone", Say.factOrBlank(plan.site().contact()))
             .views("supplies", plan.supplies().stream().map(LabelSheet::supply).toList())
-            .views("zones", plan.zones().stream().map(zone -> zone(plan, zone)).toList())
+            .views("zones", zones(plan, plan.zones()))
+            .flag("two", halves(plan).size() > 1)
+            .views(
+                "halves",
+                halves(plan).stream()
+                    .map(half -> new View().views("zones", zones(plan, half)))
+                    .toList())
             .text(
                 "last",
                 service
@@ -43,6 +50,20 @@ final class LabelSheet {
             .text("next", service.flatMap(LabelSheet::next).orElse(""))
             .views("missing", missing);
     return Sheet.of("door-label", "Panel door label", "inside the panel door", view);
+  }
+
+  /** The zones side by side where there are many, so that the label stays in one piece. */
+  private static List<List<Zone>> halves(SitePlan plan) {
+    List<Zone> zones = plan.zones();
+    if (zones.size() <= MOST_IN_ONE_COLUMN) {
+      return zones.isEmpty() ? List.of() : List.of(zones);
+    }
+    int middle = (zones.size() + 1) / 2;
+    return List.of(zones.subList(0, middle), zones.subList(middle, zones.size()));
+  }
+
+  private static List<View> zones(SitePlan plan, List<Zone> zones) {
+    return zones.stream().map(zone -> zone(plan, zone)).toList();
   }
 
   private static View supply(Supply supply) {
@@ -62,8 +83,13 @@ final class LabelSheet {
     return new View()
         .number("number", zone.number())
         .text("name", zone.name())
-        .text("loop", words.isRadio() ? "radio" : words.loop())
+        .text("loop", words.isRadio() ? "radio" : loop(zone, words))
         .flag("wired", !words.isRadio());
+  }
+
+  /** Their number and values say how they are wired, in the room that a label has. */
+  private static String loop(Zone zone, ZoneWords words) {
+    return zone.resistors().isEmpty() ? words.loop() : words.resistors();
   }
 
   private static Optional<String> next(Service service) {

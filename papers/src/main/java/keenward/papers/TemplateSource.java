@@ -25,6 +25,7 @@ public interface TemplateSource {
           "findings.html",
           "head.html",
           "index.html",
+          "label-zones.html",
           "missing.html",
           "order-lines.html",
           "owners-page.html",

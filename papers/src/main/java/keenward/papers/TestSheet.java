@@ -60,7 +60,7 @@ final class TestSheet {
   }
 
   private static View signal(ExpectedSignal signal) {
-    return new View().text("text", signal.text()).text("words", signal.words());
+    return new View().text("text", signal.text()).text("words", signal.event());
   }
 
   private static String letter(List<Caution> order, Caution caution) {

@@ -70,8 +70,12 @@ final class ZoneWords {
     return zone.wiring().equals(Fact.of(LoopWiring.NONE)) ? values : wiring + ", " + values;
   }
 
+  /** Their values; several of one value as {@code 2 × 4.7 kohm}. */
   String resistors() {
-    return Say.list(zone.resistors().stream().map(Quantity::written).toList());
+    List<String> values = zone.resistors().stream().map(Quantity::written).toList();
+    return values.size() > 1 && values.stream().distinct().count() == 1
+        ? values.size() + " × " + values.getFirst()
+        : Say.list(values);
   }
 
   String contact() {

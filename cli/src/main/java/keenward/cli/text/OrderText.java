@@ -1,7 +1,6 @@
 package keenward.cli.text;
 
 import java.util.List;
-import keenward.core.dialogue.order.Effort;
 import keenward.core.dialogue.order.OrderSheet;
 import keenward.core.dialogue.order.OrderWords;
 import keenward.core.dialogue.order.Proof;
@@ -36,7 +35,7 @@ public final class OrderText {
           "order proved: "
               + ordered.order().effort().keys()
               + " keys, about "
-              + minutes(ordered.order().effort())
+              + OrderWords.effort(ordered.order().effort())
               + ", hash "
               + ordered.hash().substring(0, 12);
       case KeyIn.Refused refused ->
@@ -62,7 +61,11 @@ public final class OrderText {
                 + " keys replayed, "
                 + proof.casesReplayed()
                 + " cases, the panel then holds what the plan wants")
-        .line("effort    " + order.effort().keys() + " keys, about " + minutes(order.effort()))
+        .line(
+            "effort    "
+                + order.effort().keys()
+                + " keys, about "
+                + OrderWords.effort(order.effort()))
         .line(
             "length    "
                 + (order.shortness().exact()
@@ -85,9 +88,16 @@ public final class OrderText {
                 unseen.slot().describe()
                     + " is overwritten without having been seen, step "
                     + unseen.atStep()));
-    for (OrderSheet.Part part : OrderSheet.of(order).parts()) {
+    OrderSheet sheet = OrderSheet.of(order);
+    if (!sheet.usualWait().isEmpty()) {
+      page.line(
+          "wait      at most "
+              + sheet.usualWait()
+              + " before a key, unless the step says otherwise");
+    }
+    for (OrderSheet.Part part : sheet.parts()) {
       page.heading(part.title());
-      part.lines().forEach(line -> line(page, line));
+      part.lines().forEach(line -> line(page, sheet, line));
       part.stop()
           .ifPresent(stop ->
               page.gap()
@@ -96,7 +106,7 @@ public final class OrderText {
     }
   }
 
-  private static void line(Page page, OrderSheet.Line line) {
+  private static void line(Page page, OrderSheet sheet, OrderSheet.Line line) {
     String indent = "  ".repeat(line.depth() + 1);
     if (!line.when().isEmpty()) {
       page.line(indent + line.when() + ":");
@@ -113,8 +123,8 @@ public final class OrderText {
     for (String stored : line.stores()) {
       page.line(" ".repeat(number.length()) + "stores " + stored);
     }
-    if (!line.mayWait().isEmpty()) {
-      page.line(" ".repeat(number.length()) + "within " + line.mayWait());
+    if (!sheet.unusualWait(line).isEmpty()) {
+      page.line(" ".repeat(number.length()) + "within " + sheet.unusualWait(line));
     }
   }
 
@@ -175,10 +185,5 @@ public final class OrderText {
                           + (value.source().isEmpty() ? "" : "  (" + value.source() + ")")))
               .toList());
     }
-  }
-
-  private static String minutes(Effort effort) {
-    int seconds = (effort.panelTenths() + effort.personTenths()) / 10;
-    return seconds < 120 ? OrderWords.time(seconds * 10) : seconds / 60 + " min";
   }
 }

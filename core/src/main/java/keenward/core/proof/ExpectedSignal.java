@@ -55,7 +55,16 @@ public record ExpectedSignal(
 
   /** In words. */
   public String words() {
-    StringBuilder words = new StringBuilder(report().description());
+    return words(report().description());
+  }
+
+  /** In words, without the partition and the number that {@link #text} shows already. */
+  public String event() {
+    return words(report().event());
+  }
+
+  private String words(String event) {
+    StringBuilder words = new StringBuilder(event);
     if (!hasRoom()) {
       words.append(", number ").append(zoneOrUser.orElse(0)).append(" has no room in the message");
     }

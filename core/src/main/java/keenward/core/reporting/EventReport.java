@@ -36,10 +36,14 @@ public record EventReport(Qualifier qualifier, int code, int partition, int zone
         + Digits.decimal(zoneOrUser, 3);
   }
 
+  /** What happened, such as {@code perimeter zone, new event}. */
+  public String event() {
+    return EventCodes.meaning(code) + ", " + qualifierMeaning();
+  }
+
   /** In words, such as {@code perimeter zone, new event, partition 1, zone 15}. */
   public String description() {
-    StringBuilder words = new StringBuilder(EventCodes.meaning(code));
-    words.append(", ").append(qualifierMeaning());
+    StringBuilder words = new StringBuilder(event());
     if (partition > 0) {
       words.append(", partition ").append(partition);
     }

@@ -1,7 +1,9 @@
 package keenward.core.dialogue.order;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import keenward.core.dialogue.machine.Slot;
@@ -10,9 +12,10 @@ import keenward.core.dialogue.machine.Stored;
 /**
  * A work order as lines to read: the one wording that paper, terminal and page share.
  *
+ * @param usualWait how long one may wait at most steps, in words; empty for no limit
  * @param parts the groups of the order
  */
-public record OrderSheet(List<Part> parts) {
+public record OrderSheet(String usualWait, List<Part> parts) {
 
   /**
    * A group.
@@ -83,6 +86,11 @@ public record OrderSheet(List<Part> parts) {
     parts = List.copyOf(parts);
   }
 
+  /** How long one may wait before a line where that is not the usual time; else empty. */
+  public String unusualWait(Line line) {
+    return line.mayWait().equals(usualWait) ? "" : line.mayWait();
+  }
+
   /** The lines of an order. */
   public static OrderSheet of(WorkOrder order) {
     List<Part> parts = new ArrayList<>();
@@ -93,7 +101,23 @@ public record OrderSheet(List<Part> parts) {
               lines(group.instructions()),
               group.stop().map(stop -> new Stop(lines(stop.leave()), lines(stop.comeBack())))));
     }
-    return new OrderSheet(parts);
+    return new OrderSheet(usualWait(parts), parts);
+  }
+
+  /** The limit that most steps share, so that it need be said once only. */
+  private static String usualWait(List<Part> parts) {
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    for (Part part : parts) {
+      for (Line line : part.lines()) {
+        if (!line.mayWait().isEmpty()) {
+          counts.merge(line.mayWait(), 1, Integer::sum);
+        }
+      }
+    }
+    return counts.entrySet().stream()
+        .max(Map.Entry.comparingByValue())
+        .map(Map.Entry::getKey)
+        .orElse("");
   }
 
   private static List<Line> lines(List<Instruction> instructions) {

@@ -116,4 +116,10 @@ public final class OrderWords {
   public static String time(int tenths) {
     return tenths % 10 == 0 ? tenths / 10 + " s" : tenths / 10 + "." + tenths % 10 + " s";
   }
+
+  /** How long a person is likely to need for an order: {@code 45 s}, or {@code 92 min}. */
+  public static String effort(Effort effort) {
+    int seconds = effort.personTenths() / 10;
+    return seconds < 120 ? seconds + " s" : seconds / 60 + " min";
+  }
 }
