@@ -24,6 +24,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every page of the workbench over the demo sites, on a phone and on a desk. */
@@ -31,7 +32,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class WorkbenchPagesTest {
 
   private static final int PHONE = 360;
-  private static final Path PICTURE = Repository.root().resolve("docs/images/workbench.png");
+  private static final String LONG_ORDER = "/sites/heron-lane-vets/order";
 
   private static Workbench workbench;
 
@@ -71,8 +72,20 @@ class WorkbenchPagesTest {
       assertThat((int) page.evaluate("document.documentElement.scrollWidth"))
           .as("%s at %d px scrolls sideways", path, width)
           .isLessThanOrEqualTo(width);
+      look(page, width + path);
     }
     assertThat(errors).isEmpty();
+  }
+
+  /** With {@code -Dlook=FOLDER}, every page is left there as a picture, to be looked at. */
+  private static void look(Page page, String name) {
+    String folder = System.getProperty("look");
+    if (folder != null) {
+      page.screenshot(
+          new Page.ScreenshotOptions()
+              .setFullPage(true)
+              .setPath(Path.of(folder, name.replaceAll("\\W+", "-") + ".png")));
+    }
   }
 
   @ParameterizedTest
@@ -85,11 +98,16 @@ class WorkbenchPagesTest {
     page.setViewportSize(PHONE, 900);
     page.navigate(workbench.address());
     for (String path : paths()) {
+      if (path.equals(LONG_ORDER)) {
+        // Nine hundred steps of the same kind take minutes; the bakery's order has that kind too.
+        continue;
+      }
       page.navigate(address(path));
       assertThat(new AxeBuilder(page).analyze().getViolations())
           .as("%s in %s", path, scheme)
           .extracting(rule -> rule.getId() + " " + rule.getNodes().getFirst().getHtml())
           .isEmpty();
+      look(page, scheme + path);
     }
   }
 
@@ -99,6 +117,35 @@ class WorkbenchPagesTest {
     page.navigate(address("/sites/quayside-bakery/findings"));
     page.locator(".finding", new Page.LocatorOptions().setHasText("Passage motion")).focus();
     assertThat(page.locator(".drawing [data-zone~='2'].lit").count()).isPositive();
+  }
+
+  @Test
+  void lightsTheFindingsOfAZoneThatIsPointedAtAndGoesToThemOnAClick(Page page) {
+    page.setViewportSize(1280, 900);
+    page.navigate(workbench.address());
+    page.navigate(address("/sites/quayside-bakery/findings"));
+    Locator mark = page.locator(".wide-screen [data-zone~='2']").first();
+    mark.dispatchEvent("mouseenter");
+    Locator finding =
+        page.locator(".finding", new Page.LocatorOptions().setHasText("Passage motion"));
+    assertThat(finding.getAttribute("class")).contains("lit");
+    assertThat(page.locator(".finding.lit").count()).isEqualTo(1);
+    mark.dispatchEvent("mouseleave");
+    assertThat(page.locator(".finding.lit").count()).isZero();
+    mark.dispatchEvent("click");
+    assertThat(page.locator(".finding:focus").textContent()).contains("Passage motion");
+  }
+
+  @Test
+  void goesToAPartOfALongOrder(Page page) {
+    page.setViewportSize(PHONE, 900);
+    page.navigate(workbench.address());
+    page.navigate(address(LONG_ORDER));
+    page.locator(".chooser summary").click();
+    page.locator(".chooser a", new Page.LocatorOptions().setHasText("zone 65")).click();
+    String part = page.url().replaceAll(".*#", "");
+    assertThat(page.locator("#" + part + " h2").textContent()).isEqualTo("zone 65");
+    assertThat(((Number) page.evaluate("scrollY")).doubleValue()).isGreaterThan(10_000);
   }
 
   @Test
@@ -138,20 +185,28 @@ class WorkbenchPagesTest {
     assertThat(page.locator("table.schedule tbody tr:not([hidden])").count()).isZero();
   }
 
-  /** The picture that the README shows; written anew with {@code -Dgolden=renew}. */
-  @Test
-  void hasItsPictureInTheReadme(Page page) throws IOException {
-    page.setViewportSize(1280, 900);
+  /** The pictures that the README shows; written anew with {@code -Dgolden=renew}. */
+  @ParameterizedTest
+  @CsvSource({
+    "workbench, /sites/quayside-bakery/findings, 1280, 900",
+    "plan, /sites/heron-lane-vets/plan, 1280, 900",
+    "order, /sites/heron-lane-vets/order#part-2, 360, 900",
+    "rehearsal, /sites/quayside-bakery/rehearsal, 1280, 900"
+  })
+  void hasItsPicturesInTheReadme(String name, String path, int width, int height, Page page)
+      throws IOException {
+    page.setViewportSize(width, height);
     page.navigate(workbench.address());
-    page.navigate(address("/sites/quayside-bakery/findings"));
+    page.navigate(address(path));
     byte[] picture = page.screenshot();
+    Path file = Repository.root().resolve("docs/images/" + name + ".png");
     if ("renew".equals(System.getProperty("golden"))) {
-      Files.createDirectories(PICTURE.getParent());
-      Files.write(PICTURE, picture);
+      Files.createDirectories(file.getParent());
+      Files.write(file, picture);
     }
-    assertThat(PICTURE).isNotEmptyFile();
+    assertThat(file).isNotEmptyFile();
     assertThat(Files.readString(Repository.root().resolve("README.md")))
-        .contains("docs/images/workbench.png");
+        .contains("docs/images/" + name + ".png");
   }
 
   private static List<String> paths() {
