@@ -10,6 +10,25 @@ import java.util.Optional;
  */
 public sealed interface Entry {
 
+  /** The fields that it stores into. */
+  default List<FieldReference> stores() {
+    return switch (this) {
+      case Typed typed -> typed.target().stores();
+      case Coded coded -> coded.target().stores();
+      case Scroll scroll -> List.of(scroll.field());
+      case Menu menu -> List.of();
+      case ToggleByCode toggle -> List.of(toggle.field());
+      case ToggleByCursor toggle -> List.of(toggle.field());
+      case Lettered lettered -> List.of(lettered.field());
+      case WordByNumber words -> List.of(words.field());
+      case WordByScroll words -> List.of(words.field());
+      case Hear hear ->
+          hear.part().isPresent()
+              ? List.of(hear.serial(), hear.part().get())
+              : List.of(hear.serial());
+    };
+  }
+
   /**
    * Digits, or hexadecimal digits by shift keys.
    *

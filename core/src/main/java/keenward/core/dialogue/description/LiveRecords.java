@@ -42,30 +42,33 @@ public final class LiveRecords {
 
   private Set<String> grown(Screen screen) {
     Set<String> grown = new TreeSet<>();
-    screen.entry().ifPresent(entry -> references(entry).forEach(field -> use(field, grown)));
+    screen.entry().ifPresent(entry -> use(entry, grown));
     screen.lines().forEach(line -> use(line, grown));
     screen.elsewhere().values().forEach(lines -> lines.forEach(line -> use(line, grown)));
-    Optional<Action> chosen = Optional.empty();
-    String record = "";
-    if (screen.entry().isPresent()
-        && screen.entry().get() instanceof Entry.Typed typed
-        && typed.target() instanceof Target.ToRecord to) {
-      chosen = Optional.of(typed.then());
-      record = to.record();
-    }
-    Optional<Action> choosing = chosen;
-    String chosenRecord = record;
     Actions.forEach(
         screen,
         action -> {
           Set<String> before = new TreeSet<>();
           action.branches().forEach(branch -> before.addAll(before(screen, branch)));
-          if (choosing.filter(action::equals).isPresent()) {
-            before.remove(chosenRecord);
-          }
+          chosenBefore(screen, action).ifPresent(before::remove);
           grown.addAll(before);
         });
     return grown;
+  }
+
+  /** The kind of record that is always chosen anew on the way to an action. */
+  private static Optional<String> chosenBefore(Screen screen, Action action) {
+    if (screen.entry().isPresent()
+        && screen.entry().get() instanceof Entry.Typed typed
+        && typed.target() instanceof Target.ToRecord to
+        && typed.then().equals(action)
+        // Confirming nothing may lead to the same place, with the record as it was.
+        && typed.empty().filter(action::equals).isEmpty()
+        && typed.wrong().filter(action::equals).isEmpty()
+        && !screen.keys().containsValue(action)) {
+      return Optional.of(to.record());
+    }
+    return Optional.empty();
   }
 
   /** What is live before a branch is taken. */
@@ -119,6 +122,19 @@ public final class LiveRecords {
     return description.findField(field).map(Field::record).orElse("");
   }
 
+  private void use(Entry entry, Set<String> records) {
+    entry.stores().forEach(field -> use(field, records));
+    Optional<Target> target =
+        switch (entry) {
+          case Entry.Typed typed -> Optional.of(typed.target());
+          case Entry.Coded coded -> Optional.of(coded.target());
+          default -> Optional.empty();
+        };
+    if (target.isPresent() && target.get() instanceof Target.Check check) {
+      use(check.field(), records);
+    }
+  }
+
   private void use(FieldReference reference, Set<String> records) {
     if (reference instanceof FieldReference.Named named && !record(named.field()).isEmpty()) {
       records.add(record(named.field()));
@@ -149,36 +165,5 @@ public final class LiveRecords {
         // Asks about no record.
       }
     }
-  }
-
-  private static List<FieldReference> references(Entry entry) {
-    return switch (entry) {
-      case Entry.Typed typed -> reference(typed.target());
-      case Entry.Coded coded -> reference(coded.target());
-      case Entry.Scroll scroll -> List.of(scroll.field());
-      case Entry.Menu menu -> List.of();
-      case Entry.ToggleByCode toggle -> List.of(toggle.field());
-      case Entry.ToggleByCursor toggle -> List.of(toggle.field());
-      case Entry.Lettered lettered -> List.of(lettered.field());
-      case Entry.WordByNumber words -> List.of(words.field());
-      case Entry.WordByScroll words -> List.of(words.field());
-      case Entry.Hear hear -> {
-        List<FieldReference> fields = new ArrayList<>(List.of(hear.serial()));
-        hear.part().ifPresent(fields::add);
-        yield fields;
-      }
-    };
-  }
-
-  private static List<FieldReference> reference(Target target) {
-    return switch (target) {
-      case Target.ToField to -> List.of(to.field());
-      case Target.Repeat to -> List.of(to.field());
-      case Target.Check to -> List.of(to.field());
-      case Target.ToRecord to -> List.of();
-      case Target.ToLocation to -> List.of();
-      case Target.Aside to -> List.of();
-      case Target.ToItem to -> List.of();
-    };
   }
 }

@@ -1,9 +1,23 @@
 package keenward.core.dialogue.description;
 
+import java.util.List;
 import java.util.Map;
 
 /** What typed digits or a typed code are for. */
 public sealed interface Target {
+
+  /** The field that it stores into, if any. */
+  default List<FieldReference> stores() {
+    return switch (this) {
+      case ToField to -> List.of(to.field());
+      case Repeat to -> List.of(to.field());
+      case ToRecord to -> List.of();
+      case ToLocation to -> List.of();
+      case Aside to -> List.of();
+      case Check to -> List.of();
+      case ToItem to -> List.of();
+    };
+  }
 
   /** Stored into a field. */
   record ToField(FieldReference field) implements Target {}

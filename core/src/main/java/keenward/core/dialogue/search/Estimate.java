@@ -11,7 +11,6 @@ import keenward.core.dialogue.description.FieldReference;
 import keenward.core.dialogue.description.FieldType;
 import keenward.core.dialogue.description.Location;
 import keenward.core.dialogue.description.Screen;
-import keenward.core.dialogue.description.Target;
 import keenward.core.dialogue.description.Value;
 import keenward.core.dialogue.machine.Slot;
 import keenward.core.dialogue.machine.TypedForm;
@@ -77,7 +76,7 @@ final class Estimate {
   }
 
   private void look(Screen screen, Entry entry) {
-    for (FieldReference reference : stored(entry)) {
+    for (FieldReference reference : entry.stores()) {
       for (String field : fields(screen, reference)) {
         places
             .computeIfAbsent(field, name -> new ArrayList<>())
@@ -97,34 +96,6 @@ final class Estimate {
       }
     }
     return fields;
-  }
-
-  private static List<FieldReference> stored(Entry entry) {
-    return switch (entry) {
-      case Entry.Typed typed -> stored(typed.target());
-      case Entry.Coded coded -> stored(coded.target());
-      case Entry.Scroll scroll -> List.of(scroll.field());
-      case Entry.Menu menu -> List.of();
-      case Entry.ToggleByCode toggle -> List.of(toggle.field());
-      case Entry.ToggleByCursor toggle -> List.of(toggle.field());
-      case Entry.Lettered lettered -> List.of(lettered.field());
-      case Entry.WordByNumber words -> List.of(words.field());
-      case Entry.WordByScroll words -> List.of(words.field());
-      case Entry.Hear hear -> {
-        List<FieldReference> both = new ArrayList<>();
-        both.add(hear.serial());
-        hear.part().ifPresent(both::add);
-        yield both;
-      }
-    };
-  }
-
-  private static List<FieldReference> stored(Target target) {
-    return switch (target) {
-      case Target.ToField to -> List.of(to.field());
-      case Target.Repeat to -> List.of(to.field());
-      default -> List.of();
-    };
   }
 
   /** Screens where a slot is entered, in a fixed order. */
