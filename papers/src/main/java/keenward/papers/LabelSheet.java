@@ -29,6 +29,7 @@ final class LabelSheet {
               "the battery", "supplies: { Main: { battery: { capacity: ... Ah } } }", "supplies"));
     }
     missing.addAll(ZoneScheduleSheet.missing(plan));
+    List<List<Zone>> halves = halves(plan);
     View view =
         new View()
             .text("reference", Say.factOrBlank(plan.site().reference()))
@@ -36,12 +37,10 @@ final class LabelSheet {
             .text("phone", Say.factOrBlank(plan.site().contact()))
             .views("supplies", plan.supplies().stream().map(LabelSheet::supply).toList())
             .views("zones", zones(plan, plan.zones()))
-            .flag("two", halves(plan).size() > 1)
+            .flag("two", halves.size() > 1)
             .views(
                 "halves",
-                halves(plan).stream()
-                    .map(half -> new View().views("zones", zones(plan, half)))
-                    .toList())
+                halves.stream().map(half -> new View().views("zones", zones(plan, half))).toList())
             .text(
                 "last",
                 service

@@ -18,8 +18,16 @@ public final class LiveRecords {
   private final PanelDescription description;
   private final Map<String, Set<String>> live = new HashMap<>();
 
+  /** By screen, the kinds of record of the locations that it shows. */
+  private final Map<String, Set<String>> kindsAtLocations = new HashMap<>();
+
   private LiveRecords(PanelDescription description) {
     this.description = description;
+    for (Location location : description.locations()) {
+      kindsAtLocations
+          .computeIfAbsent(location.screen(), any -> new TreeSet<>())
+          .add(record(location.field()));
+    }
   }
 
   /** Names of the live kinds of record by screen. */
@@ -103,13 +111,7 @@ public final class LiveRecords {
 
   /** Going to a location chooses the record that it belongs to. */
   private void addLocations(Set<String> records) {
-    Map<String, Set<String>> kinds = new HashMap<>();
-    for (Location location : description.locations()) {
-      kinds
-          .computeIfAbsent(location.screen(), any -> new TreeSet<>())
-          .add(record(location.field()));
-    }
-    kinds.forEach((screen, chosen) -> {
+    kindsAtLocations.forEach((screen, chosen) -> {
       for (String kind : at(screen)) {
         if (chosen.size() > 1 || !chosen.contains(kind)) {
           records.add(kind);

@@ -156,28 +156,9 @@ final class Estimate {
         || !(slot.field().type() instanceof FieldType.WordSequence sequence)) {
       return Cost.NEVER;
     }
-    int keys = list.words().isEmpty() ? 2 : list.words().size();
-    int cursor = 0;
-    for (String word : list.words()) {
-      int place = sequence.words().indexOf(word);
-      Optional<List<String>> way =
-          place < 0
-              ? Optional.empty()
-              : Cursor.way(
-                  cursor,
-                  place,
-                  sequence.words().size(),
-                  entry.wraps(),
-                  entry.next(),
-                  entry.previous(),
-                  graph::has);
-      if (way.isEmpty()) {
-        return Cost.NEVER;
-      }
-      keys += way.get().size();
-      cursor = place;
-    }
-    return graph.keys(keys);
+    return Cursor.words(entry, sequence, list.words(), graph::has)
+        .map(keys -> graph.keys(keys.size()))
+        .orElse(Cost.NEVER);
   }
 
   private long entering(Entry entry, Slot slot, Value wanted, Value held) {

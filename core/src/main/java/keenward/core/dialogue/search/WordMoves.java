@@ -37,7 +37,11 @@ final class WordMoves {
           for (Value value : moves.useful(slot)) {
             if (value instanceof Value.Words words
                 && slot.field().type() instanceof FieldType.WordSequence list) {
-              enter(slot, value, scrolls(entry, list, words.words()), entry.confirm());
+              enter(
+                  slot,
+                  value,
+                  Cursor.words(entry, list, words.words(), moves::reaches),
+                  entry.confirm());
             }
           }
         });
@@ -95,33 +99,5 @@ final class WordMoves {
     List<String> longer = new ArrayList<>(keys);
     longer.add(last);
     return longer;
-  }
-
-  private Optional<List<String>> scrolls(
-      Entry.WordByScroll entry, FieldType.WordSequence list, List<String> words) {
-    if (words.isEmpty()) {
-      return moves.reaches(entry.add()) && moves.reaches(entry.erase())
-          ? Optional.of(List.of(entry.add(), entry.erase()))
-          : Optional.empty();
-    }
-    List<String> keys = new ArrayList<>();
-    int cursor = 0;
-    for (String word : words) {
-      int place = list.words().indexOf(word);
-      Optional<List<String>> way =
-          place < 0 ? Optional.empty() : way(entry, cursor, place, list.words().size());
-      if (way.isEmpty() || !moves.reaches(entry.add())) {
-        return Optional.empty();
-      }
-      keys.addAll(way.get());
-      keys.add(entry.add());
-      cursor = place;
-    }
-    return Optional.of(keys);
-  }
-
-  private Optional<List<String>> way(Entry.WordByScroll entry, int from, int to, int size) {
-    return Cursor.way(
-        from, to, size, entry.wraps(), entry.next(), entry.previous(), moves::reaches);
   }
 }
