@@ -21,6 +21,7 @@ import keenward.cli.command.SampleCommand;
 import keenward.cli.command.ServeCommand;
 import keenward.cli.command.Surroundings;
 import keenward.cli.command.TestPlanCommand;
+import keenward.cli.command.WalksCommand;
 import keenward.core.progress.WorkStopped;
 import keenward.usecases.site.BadInput;
 import picocli.CommandLine;
@@ -65,6 +66,7 @@ public final class Main implements Runnable {
         .addSubcommand(new CheckCommand(surroundings))
         .addSubcommand(new PowerCommand(surroundings))
         .addSubcommand(new CoverageCommand(surroundings))
+        .addSubcommand(new WalksCommand(surroundings))
         .addSubcommand(new RehearseCommand(surroundings))
         .addSubcommand(new OrderCommand(surroundings))
         .addSubcommand(new TestPlanCommand(surroundings))

@@ -68,7 +68,16 @@ class MainTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"check", "power", "coverage", "rehearse", "testplan", "order", "plan show"})
+      strings = {
+        "check",
+        "power",
+        "coverage",
+        "walks",
+        "rehearse",
+        "testplan",
+        "order",
+        "plan show"
+      })
   void runsEveryStageOnAPlanOfFiveLines(String command) throws IOException {
     Path site = Files.writeString(folder.resolve("kiosk.site.yaml"), FIVE_LINES);
     String[] words = (command + " " + site).split(" ", -1);
@@ -195,7 +204,7 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"check", "power", "coverage", "rehearse", "testplan", "order"})
+  @ValueSource(strings = {"check", "power", "coverage", "walks", "rehearse", "testplan", "order"})
   void runsEveryStageOnASampleSite(String command) {
     Path site = folder.resolve("sample.site.yaml");
     assertThat(
@@ -425,7 +434,7 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"check", "power", "coverage", "rehearse", "testplan", "order"})
+  @ValueSource(strings = {"check", "power", "coverage", "walks", "rehearse", "testplan", "order"})
   void printsEveryStageAsJsonToo(String command) throws IOException {
     Path site = Files.writeString(folder.resolve("kiosk.site.yaml"), FIVE_LINES);
     JsonNode json =

@@ -53,7 +53,7 @@ final class DrawingSheet {
     return Sheet.of("drawing", "Drawing", "technician and firm", view);
   }
 
-  private static FloorOptions options(String prefix) {
+  static FloorOptions options(String prefix) {
     return FloorOptions.paper().idPrefix(prefix).faces(FACES);
   }
 }

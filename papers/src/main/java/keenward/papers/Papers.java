@@ -28,6 +28,7 @@ public final class Papers {
         List.of(
             FindingsSheet.of(input),
             DrawingSheet.of(input),
+            WalksSheet.of(input),
             ZoneScheduleSheet.of(input),
             BatterySheet.of(input),
             EnteringSheet.of(input),

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import keenward.core.building.Building;
 import keenward.core.building.coverage.CoverageMap;
+import keenward.core.building.walking.SiteWalks;
 import keenward.core.electrical.PowerAssessment;
 import keenward.core.plan.PlanPath;
 import keenward.core.plan.Settings;
@@ -18,6 +19,7 @@ import keenward.core.rules.CheckResult;
  * @param plan the plan
  * @param building the building made of it
  * @param coverage what its motion detectors see
+ * @param walks the walks that delays depend on
  * @param settings settings in force
  * @param check findings
  * @param power sums of supplies, batteries and cables
@@ -33,6 +35,7 @@ public record PapersInput(
     SitePlan plan,
     Building building,
     CoverageMap coverage,
+    SiteWalks walks,
     Settings settings,
     CheckResult check,
     PowerAssessment power,

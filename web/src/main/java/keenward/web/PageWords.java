@@ -1,7 +1,10 @@
 package keenward.web;
 
+import java.util.stream.Collectors;
+import keenward.core.building.walking.SiteWalk;
 import keenward.core.plan.ArmingMode;
 import keenward.core.plan.Fact;
+import keenward.core.plan.Settings;
 import keenward.core.plan.Zone;
 import keenward.core.plan.ZoneDevice;
 import keenward.core.quantities.Current;
@@ -71,5 +74,20 @@ public final class PageWords {
           "No order could be made or proved for " + refused.description().panel() + ".";
       case KeyIn.ByHand byHand -> byHand.why();
     };
+  }
+
+  /** The delay that a walk has to keep within; a dash where none runs. */
+  public static String delay(SiteWalk walk) {
+    return walk.delay().map(Settings.Resolved::words).orElse("–")
+        + (walk.isShort() ? ", short" : "");
+  }
+
+  /** Which zones see a walker, in order. */
+  public static String seenBy(SiteWalk walk) {
+    return walk.seenBy().isEmpty()
+        ? "none"
+        : walk.seenBy().stream()
+            .map(each -> each.zone().number() + " " + each.zone().name())
+            .collect(Collectors.joining(", "));
   }
 }

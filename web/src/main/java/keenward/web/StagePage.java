@@ -24,6 +24,11 @@ public record StagePage(String name, SiteJob job, Stage stage) {
     return Pictures.coverage(job);
   }
 
+  /** Drawings of the floors on which somebody walks, with the walks that delays depend on. */
+  public List<Pictures.Both> walks() {
+    return Pictures.walks(job);
+  }
+
   /** Drawings of the floors with the findings as flags. */
   public List<Pictures.Both> flaggedFloors() {
     return Pictures.withFlags(job);

@@ -4,11 +4,12 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import keenward.cli.json.Json;
 import keenward.cli.text.CoverageText;
+import keenward.drawing.floor.FloorOptions;
 import keenward.usecases.coverage.SiteCoverage;
 import keenward.usecases.site.BadInput;
 import keenward.usecases.site.SiteFiles;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Shows what the motion detectors see of each room, and where a person can stand unseen. */
@@ -24,11 +25,7 @@ public final class CoverageCommand implements Callable<Integer> {
   @Parameters(paramLabel = "SITE", description = "The site plan (*.site.yaml).")
   Path site = Path.of("");
 
-  @Option(
-      names = "--format",
-      paramLabel = "text|json",
-      description = "How to print the result (default: ${DEFAULT-VALUE}).")
-  Format format = Format.text;
+  @Mixin final FloorChoice choice = new FloorChoice();
 
   /** The command in its surroundings. */
   public CoverageCommand(Surroundings surroundings) {
@@ -40,7 +37,16 @@ public final class CoverageCommand implements Callable<Integer> {
     SiteCoverage coverage = SiteCoverage.of(SiteFiles.load(site));
     surroundings
         .out()
-        .print(format == Format.json ? Json.coverage(coverage) : CoverageText.of(coverage));
+        .print(
+            switch (choice.format) {
+              case text -> CoverageText.of(coverage);
+              case json -> Json.coverage(coverage);
+              case svg ->
+                  choice.svg(
+                      coverage.site().plan(),
+                      coverage.building(),
+                      FloorOptions.desk().coverage(coverage.map()));
+            });
     return Exit.FINE;
   }
 }

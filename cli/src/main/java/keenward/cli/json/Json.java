@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import keenward.core.building.coverage.CoverageMap;
 import keenward.core.building.coverage.Gap;
+import keenward.core.building.walking.Gait;
+import keenward.core.building.walking.SiteWalk;
+import keenward.core.building.walking.WalkingRoute;
 import keenward.core.dialogue.order.OrderSheet;
 import keenward.core.electrical.Explained;
 import keenward.core.electrical.PowerAssessment;
@@ -23,6 +26,7 @@ import keenward.usecases.job.SiteJob;
 import keenward.usecases.order.KeyIn;
 import keenward.usecases.rehearse.SiteRehearsal;
 import keenward.usecases.site.SiteFile;
+import keenward.usecases.walks.TimedWalks;
 import keenward.usecases.zonelist.ImportedList;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
@@ -103,6 +107,55 @@ public final class Json {
             .toList());
     json.put("notAssessed", missing(coverage.map().notAssessed()));
     return text(json);
+  }
+
+  /** Walks. */
+  public static String walks(TimedWalks timed) {
+    Map<String, Object> json = head(timed.site());
+    json.put("walks", timed.walks().walks().stream().map(Json::walk).toList());
+    json.put("blocked", timed.walks().blocked());
+    json.put("notAssessed", missing(timed.walks().notAssessed()));
+    return text(json);
+  }
+
+  private static Map<String, Object> walk(SiteWalk walk) {
+    WalkingRoute route = walk.time().route();
+    return map(
+        "kind", walk.kind().word(),
+        "title", walk.title(),
+        "from", walk.from(),
+        "to", walk.to(),
+        "levelMetres", route.levelMetres(),
+        "stairMetres", route.stairMetres(),
+        "rooms", route.rooms(),
+        "openings", route.crossings().stream().map(each -> each.passage().name()).toList(),
+        "pace", walk.time().pace().word(),
+        "doorSeconds", walk.time().doorSeconds(),
+        "keypadSeconds", walk.time().keypadSeconds(),
+        "seconds",
+            map(
+                "of50", walk.time().seconds(Gait.Share.HALF),
+                "of85", walk.time().seconds(Gait.Share.MOST),
+                "of95", walk.time().seconds(Gait.Share.NEARLY_ALL)),
+        "delaySeconds", walk.delay().map(each -> each.value() / 1000.0).orElse(null),
+        "seenBy",
+            walk.seenBy().stream()
+                .map(each ->
+                    map(
+                        "zone", each.zone().number(),
+                        "metres", each.metres().orElse(null),
+                        "how", each.how()))
+                .toList(),
+        "parts",
+            route.legs().stream()
+                .map(leg ->
+                    switch (leg) {
+                      case WalkingRoute.Leg.Level level ->
+                          map("floor", level.floor(), "pointsMetres", points(level.points()));
+                      case WalkingRoute.Leg.Flight flight ->
+                          map("stair", flight.stair().name(), "runMetres", flight.metres());
+                    })
+                .toList());
   }
 
   private static Map<String, Object> gap(Gap gap) {

@@ -3,6 +3,7 @@ package keenward.core.building;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
+import keenward.core.building.plane.Polygons;
 import keenward.core.plan.Point;
 
 /**

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import keenward.core.building.plane.Polygons;
 import keenward.core.plan.Point;
 
 /**

@@ -1,5 +1,6 @@
 package keenward.core.building;
 
+import keenward.core.building.plane.Polygons;
 import keenward.core.plan.Opening;
 import keenward.core.plan.Point;
 

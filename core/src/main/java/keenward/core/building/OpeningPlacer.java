@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import keenward.core.building.plane.Polygons;
 import keenward.core.plan.EdgeSelector;
 import keenward.core.plan.Fact;
 import keenward.core.plan.Floor;

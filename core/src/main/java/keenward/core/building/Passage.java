@@ -30,18 +30,9 @@ public record Passage(
     return opening.isEmpty();
   }
 
-  /**
-   * Whether people use it to walk through: stairs, doors, gates, shutters and hatches, but no
-   * windows.
-   */
+  /** Whether people walk through it as a rule: stairs, and openings made for that. */
   public boolean isForWalking() {
-    return opening
-        .map(each ->
-            switch (each.kind()) {
-              case DOOR, DOUBLE_DOOR, SLIDING_DOOR, DOORWAY, ROLLER_SHUTTER, HATCH, GATE -> true;
-              case WINDOW, FIXED_WINDOW, ROOF_WINDOW -> false;
-            })
-        .orElse(true);
+    return opening.map(each -> each.kind().isForWalking()).orElse(true);
   }
 
   /** Whether it touches this room (or outside). */

@@ -1,6 +1,7 @@
 package keenward.core.building;
 
 import java.util.List;
+import keenward.core.building.plane.Polygons;
 import keenward.core.plan.Point;
 import keenward.core.plan.Room;
 

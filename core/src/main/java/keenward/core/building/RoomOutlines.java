@@ -3,6 +3,7 @@ package keenward.core.building;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import keenward.core.building.plane.Polygons;
 import keenward.core.plan.Floor;
 import keenward.core.plan.PlanPath;
 import keenward.core.plan.Point;

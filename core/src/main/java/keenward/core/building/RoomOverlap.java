@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import keenward.core.building.plane.Polygons;
 import keenward.core.plan.Point;
 
 /** Finds rooms that have floor in common. */

@@ -1,6 +1,7 @@
 package keenward.core.building;
 
 import java.util.List;
+import keenward.core.building.plane.Polygons;
 
 /**
  * A way through rooms.

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import keenward.core.building.plane.Polygons;
 import keenward.core.plan.Point;
 
 /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import keenward.core.building.plane.Polygons;
 import keenward.core.plan.EdgeSelector;
 import keenward.core.plan.Fact;
 import keenward.core.plan.Point;

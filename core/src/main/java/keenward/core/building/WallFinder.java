@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import keenward.core.building.plane.Polygons;
 import keenward.core.plan.EdgeSelector;
 import keenward.core.plan.Fact;
 import keenward.core.plan.Floor;

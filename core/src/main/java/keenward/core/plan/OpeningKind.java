@@ -33,4 +33,12 @@ public enum OpeningKind implements Worded {
   public String word() {
     return word;
   }
+
+  /** Whether people walk through it as a rule: no windows, and nothing to climb through. */
+  public boolean isForWalking() {
+    return switch (this) {
+      case DOOR, DOUBLE_DOOR, SLIDING_DOOR, DOORWAY, ROLLER_SHUTTER, GATE -> true;
+      case WINDOW, FIXED_WINDOW, ROOF_WINDOW, HATCH -> false;
+    };
+  }
 }

@@ -4,6 +4,11 @@ import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 import keenward.core.building.Building;
+import keenward.core.building.coverage.DetectorViews;
+import keenward.core.building.walking.EntryWays;
+import keenward.core.building.walking.Sightings;
+import keenward.core.building.walking.SiteWalks;
+import keenward.core.building.walking.WalkingMap;
 import keenward.core.dialogue.description.PanelDescription;
 import keenward.core.dialogue.planned.PanelDefaults;
 import keenward.core.dialogue.planned.PlannedMemory;
@@ -11,8 +16,6 @@ import keenward.core.electrical.PowerAssessment;
 import keenward.core.plan.Setting;
 import keenward.core.plan.Settings;
 import keenward.core.plan.SitePlan;
-import keenward.core.rules.walk.EntryWays;
-import keenward.core.rules.walk.Sightings;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,8 +31,11 @@ public final class CheckInput {
   private @Nullable PlannedMemory plannedMemory;
   private @Nullable Building building;
   private @Nullable PowerAssessment power;
+  private @Nullable DetectorViews views;
+  private @Nullable WalkingMap walkingMap;
   private @Nullable EntryWays entryWays;
   private @Nullable Sightings sightings;
+  private @Nullable SiteWalks walks;
 
   private CheckInput(
       SitePlan plan,
@@ -119,11 +125,31 @@ public final class CheckInput {
     return known;
   }
 
+  /** What each motion detector sees. */
+  public DetectorViews views() {
+    DetectorViews known = views;
+    if (known == null) {
+      known = DetectorViews.of(plan, building());
+      views = known;
+    }
+    return known;
+  }
+
+  /** Shortest walks. */
+  public WalkingMap walkingMap() {
+    WalkingMap known = walkingMap;
+    if (known == null) {
+      known = WalkingMap.of(plan, building());
+      walkingMap = known;
+    }
+    return known;
+  }
+
   /** The ways in. */
   public EntryWays entryWays() {
     EntryWays known = entryWays;
     if (known == null) {
-      known = EntryWays.of(plan, building());
+      known = EntryWays.of(plan, walkingMap());
       entryWays = known;
     }
     return known;
@@ -133,8 +159,18 @@ public final class CheckInput {
   public Sightings sightings() {
     Sightings known = sightings;
     if (known == null) {
-      known = Sightings.of(plan, building());
+      known = Sightings.of(plan, building(), views());
       sightings = known;
+    }
+    return known;
+  }
+
+  /** The walks that delays depend on. */
+  public SiteWalks walks() {
+    SiteWalks known = walks;
+    if (known == null) {
+      known = SiteWalks.of(plan, settings(), walkingMap(), entryWays(), sightings());
+      walks = known;
     }
     return known;
   }

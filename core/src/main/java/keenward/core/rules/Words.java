@@ -89,6 +89,11 @@ public final class Words {
     return rounded.signum() == 0 ? "0" : rounded.toPlainString();
   }
 
+  /** Seconds, rounded up. */
+  public static String wholeSeconds(double seconds) {
+    return (long) Math.ceil(seconds) + " s";
+  }
+
   /** A text without blanks of any kind. */
   public static String withoutBlanks(String text) {
     return text.replaceAll("[\\p{Z}\\s]", "");

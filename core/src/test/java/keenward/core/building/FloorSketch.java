@@ -96,7 +96,7 @@ final class FloorSketch {
   }
 
   FloorSketch stair(String name, String room, String to) {
-    stairs.add(new Stair(name, room, to));
+    stairs.add(Stair.between(name, room, to));
     return this;
   }
 

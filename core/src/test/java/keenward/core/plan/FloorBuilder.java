@@ -68,7 +68,20 @@ public final class FloorBuilder {
   }
 
   public FloorBuilder stair(String stair, String from, String to) {
-    stairs.add(new Stair(stair, from, to));
+    stairs.add(Stair.between(stair, from, to));
+    return this;
+  }
+
+  public FloorBuilder stair(
+      String stair, String from, String to, Point at, Point endsAt, String run) {
+    stairs.add(
+        new Stair(
+            stair,
+            from,
+            to,
+            Fact.of(at),
+            Fact.of(endsAt),
+            Fact.of(Quantities.of(Length.parse(run)))));
     return this;
   }
 

@@ -32,6 +32,7 @@ import keenward.drawing.svg.Lettering;
  * @param words names of rooms and furniture, words beside stairs
  * @param letters letters that stand for names that had no room
  * @param notes what is not on the drawing
+ * @param walks parts of walks on this floor
  * @param legendBeside whether the legend stands to the right of the plan
  * @param chipSize font size of chips
  */
@@ -44,6 +45,7 @@ record FloorLayout(
     List<Words> words,
     List<RoomLetter> letters,
     List<String> notes,
+    List<FloorWalk> walks,
     boolean legendBeside,
     double chipSize) {
 
@@ -76,6 +78,7 @@ record FloorLayout(
   private static final double OPENING_PRICE = 24;
   private static final double SWING_PRICE = 9;
   private static final double FURNITURE_PRICE = 3;
+  private static final double WALK_PRICE = 12;
 
   static FloorLayout of(
       SitePlan plan, Building building, FloorGeometry floor, FloorOptions options) {
@@ -140,11 +143,23 @@ record FloorLayout(
       addObstacles(openings, furniture);
       List<PlacedSymbol> symbols = placeSymbols(area, openings);
       placeChips(area, symbols, openings);
+      List<FloorWalk> walks = FloorWalk.of(options.walks(), floor.name());
+      placeWalkLabels(area, walks);
       placeFurnitureNames(furniture);
       placeRoomNames(area, furniture);
       noteWhatIsMissing();
       return new FloorLayout(
-          frame, area, openings, symbols, chips, words, letters, notes, legendBeside, chipSize);
+          frame,
+          area,
+          openings,
+          symbols,
+          chips,
+          words,
+          letters,
+          notes,
+          walks,
+          legendBeside,
+          chipSize);
     }
 
     /** The corners of the rooms' extent that lie south-west and north-east. */
@@ -269,6 +284,29 @@ record FloorLayout(
       for (FloorMark mark : options.marks()) {
         placeMark(placer, mark, symbols, openings);
       }
+    }
+
+    /** A label beside its line, half way along it. */
+    private void placeWalkLabels(Box area, List<FloorWalk> walks) {
+      for (FloorWalk walk : walks) {
+        List<Spot> spots = frame.at(walk.level().points());
+        for (int i = 1; i < spots.size(); i++) {
+          obstacles.line(spots.get(i - 1), spots.get(i), 3, WALK_PRICE);
+        }
+      }
+      ChipPlacer placer = new ChipPlacer(obstacles, frame, floor, area, chipSize);
+      List<String> left = new ArrayList<>();
+      for (FloorWalk walk : walks) {
+        Spot middle = frame.at(walk.level().at(walk.level().metres() / 2));
+        placer
+            .place(
+                walk.owner(),
+                walk.label(),
+                Box.around(middle.x(), middle.y(), 3, 3),
+                Optional.empty())
+            .ifPresentOrElse(chips::add, () -> left.add(walk.label()));
+      }
+      note("No room on the drawing for the time of walk", left);
     }
 
     private void placeStairWords(ChipPlacer placer, PlacedSymbol symbol) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import keenward.core.building.coverage.CoverageMap;
+import keenward.core.building.walking.SiteWalk;
 import keenward.drawing.svg.Lettering;
 import keenward.drawing.svg.Palette;
 
@@ -21,6 +22,7 @@ import keenward.drawing.svg.Palette;
  * @param marks flags
  * @param coverage what detectors see, to be tinted, and where nobody looks, to be hatched; empty
  *     for a drawing without it
+ * @param walks walks to draw, numbered from 1 in their order
  */
 public record FloorOptions(
     double widthPixels,
@@ -30,7 +32,8 @@ public record FloorOptions(
     Set<Integer> litZones,
     Set<String> litOpenings,
     List<FloorMark> marks,
-    Optional<CoverageMap> coverage) {
+    Optional<CoverageMap> coverage,
+    List<SiteWalk> walks) {
 
   private static final double LEAST_WIDTH_PIXELS = 280;
 
@@ -38,6 +41,7 @@ public record FloorOptions(
     litZones = Set.copyOf(litZones);
     litOpenings = Set.copyOf(litOpenings);
     marks = List.copyOf(marks);
+    walks = List.copyOf(walks);
     if (!(widthPixels >= LEAST_WIDTH_PIXELS && widthPixels <= 10_000)) {
       throw new IllegalArgumentException("width of a drawing from 280 to 10000 px: " + widthPixels);
     }
@@ -46,7 +50,15 @@ public record FloorOptions(
   /** For a page on a desk: 960 px, colours of the page. */
   public static FloorOptions desk() {
     return new FloorOptions(
-        960, Palette.PAGE, "", Lettering.FACES, Set.of(), Set.of(), List.of(), Optional.empty());
+        960,
+        Palette.PAGE,
+        "",
+        Lettering.FACES,
+        Set.of(),
+        Set.of(),
+        List.of(),
+        Optional.empty(),
+        List.of());
   }
 
   /** For a page on a phone: 360 px, colours of the page. */
@@ -61,37 +73,50 @@ public record FloorOptions(
 
   public FloorOptions width(double pixels) {
     return new FloorOptions(
-        pixels, palette, idPrefix, faces, litZones, litOpenings, marks, coverage);
+        pixels, palette, idPrefix, faces, litZones, litOpenings, marks, coverage, walks);
   }
 
   public FloorOptions palette(Palette other) {
     return new FloorOptions(
-        widthPixels, other, idPrefix, faces, litZones, litOpenings, marks, coverage);
+        widthPixels, other, idPrefix, faces, litZones, litOpenings, marks, coverage, walks);
   }
 
   public FloorOptions idPrefix(String prefix) {
     return new FloorOptions(
-        widthPixels, palette, prefix, faces, litZones, litOpenings, marks, coverage);
+        widthPixels, palette, prefix, faces, litZones, litOpenings, marks, coverage, walks);
   }
 
   public FloorOptions faces(String family) {
     return new FloorOptions(
-        widthPixels, palette, idPrefix, family, litZones, litOpenings, marks, coverage);
+        widthPixels, palette, idPrefix, family, litZones, litOpenings, marks, coverage, walks);
   }
 
   public FloorOptions lit(Set<Integer> zones, Set<String> openings) {
     return new FloorOptions(
-        widthPixels, palette, idPrefix, faces, zones, openings, marks, coverage);
+        widthPixels, palette, idPrefix, faces, zones, openings, marks, coverage, walks);
   }
 
   public FloorOptions marks(List<FloorMark> flags) {
     return new FloorOptions(
-        widthPixels, palette, idPrefix, faces, litZones, litOpenings, flags, coverage);
+        widthPixels, palette, idPrefix, faces, litZones, litOpenings, flags, coverage, walks);
   }
 
   public FloorOptions coverage(CoverageMap map) {
     return new FloorOptions(
-        widthPixels, palette, idPrefix, faces, litZones, litOpenings, marks, Optional.of(map));
+        widthPixels,
+        palette,
+        idPrefix,
+        faces,
+        litZones,
+        litOpenings,
+        marks,
+        Optional.of(map),
+        walks);
+  }
+
+  public FloorOptions walks(List<SiteWalk> timed) {
+    return new FloorOptions(
+        widthPixels, palette, idPrefix, faces, litZones, litOpenings, marks, coverage, timed);
   }
 
   boolean isNarrow() {

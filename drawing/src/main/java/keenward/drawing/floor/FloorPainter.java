@@ -3,9 +3,11 @@ package keenward.drawing.floor;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import keenward.core.building.FloorGeometry;
 import keenward.core.building.RoomGeometry;
+import keenward.core.building.walking.SiteWalk;
 import keenward.core.plan.DrawingUnit;
 import keenward.core.plan.Furniture;
 import keenward.core.plan.RoomUse;
@@ -91,8 +93,10 @@ final class FloorPainter {
     openingsUnderLight();
     new WallPainter(svg, palette).paint(floor.walls(), layout.frame());
     openings();
+    walks();
     layout.words().forEach(this::words);
     things();
+    walkLabels();
     marks();
     scaleBar();
     legend();
@@ -363,6 +367,18 @@ final class FloorPainter {
         "middle");
   }
 
+  private void walks() {
+    WalkPainter painter = new WalkPainter(svg, palette);
+    layout.walks().forEach(walk -> painter.paint(walk, layout.frame()));
+  }
+
+  private void walkLabels() {
+    Set<String> owners = layout.walks().stream().map(FloorWalk::owner).collect(Collectors.toSet());
+    layout.chips().stream()
+        .filter(chip -> chip.severity().isEmpty() && owners.contains(chip.owner()))
+        .forEach(this::chip);
+  }
+
   private void marks() {
     for (Chip chip : layout.chips()) {
       chip.severity().ifPresent(severity -> flag(chip, severity));
@@ -560,6 +576,8 @@ final class FloorPainter {
               0.8,
               "stroke-dasharray",
               "3 2");
+      case Legend.Entry.OfWalk(SiteWalk.Kind kind) ->
+          new WalkPainter(svg, palette).sample(kind, at);
       case Legend.Entry.Seen() -> CoveragePainter.seenSample(svg, palette, at);
       case Legend.Entry.Unseen() -> CoveragePainter.unseenSample(svg, palette, at);
       case Legend.Entry.Letter(String letter, String ignored) ->

@@ -8,6 +8,7 @@ import java.util.Set;
 import keenward.core.building.FloorGeometry;
 import keenward.core.building.WallSegment;
 import keenward.core.building.coverage.CoverageMap;
+import keenward.core.building.walking.SiteWalk;
 import keenward.core.plan.OpeningKind;
 import keenward.core.rules.Severity;
 import keenward.drawing.svg.Box;
@@ -107,6 +108,18 @@ record Legend(Spot heading, List<Placed> entries, List<Note> notes, double botto
       }
     }
 
+    record OfWalk(SiteWalk.Kind kind) implements Entry {
+      @Override
+      public String caption() {
+        return switch (kind) {
+          case ENTRY -> "walk in; its number and time";
+          case EXIT -> "walk out; its number and time";
+          case NIGHT -> "walk at night; its number and time";
+          case ASKED -> "walk; its number and time";
+        };
+      }
+    }
+
     record Letter(String letter, String name) implements Entry {
       @Override
       public String caption() {
@@ -183,7 +196,9 @@ record Legend(Spot heading, List<Placed> entries, List<Note> notes, double botto
   private static List<Entry> entries(
       FloorLayout layout, FloorGeometry floor, FloorOptions options) {
     List<Entry> entries = new ArrayList<>();
-    if (layout.chips().stream().anyMatch(chip -> chip.severity().isEmpty())) {
+    boolean hasNumbers =
+        layout.symbols().stream().anyMatch(symbol -> !symbol.item().zones().isEmpty());
+    if (hasNumbers) {
       entries.add(new Entry.ZoneNumber());
     }
     Set<Symbol> symbols = EnumSet.noneOf(Symbol.class);
@@ -218,6 +233,9 @@ record Legend(Spot heading, List<Placed> entries, List<Note> notes, double botto
         entries.add(new Entry.Unseen());
       }
     }
+    Set<SiteWalk.Kind> walks = EnumSet.noneOf(SiteWalk.Kind.class);
+    layout.walks().forEach(walk -> walks.add(walk.walk().kind()));
+    walks.forEach(kind -> entries.add(new Entry.OfWalk(kind)));
     for (FloorLayout.RoomLetter letter : layout.letters()) {
       entries.add(new Entry.Letter(letter.letter(), letter.room()));
     }

@@ -32,6 +32,7 @@ public enum Ink {
   PLANT("plant", "#176b59", "#79cfb7"),
   GEAR("gear", "#3f4b57", "#bcc7d1"),
 
+  WALK("walk", "#4636b8", "#b3a8ff"),
   SEEN("seen", "#2f7fb5", "#4f9fd0"),
   UNSEEN("unseen", "#7a4a12", "#e0a35a"),
 

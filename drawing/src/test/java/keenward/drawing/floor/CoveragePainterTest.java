@@ -9,7 +9,7 @@ import keenward.core.building.coverage.DetectorView;
 import keenward.core.building.coverage.FloorCoverage;
 import keenward.core.building.coverage.Gap;
 import keenward.core.building.coverage.RoomCoverage;
-import keenward.core.building.coverage.SeenArea;
+import keenward.core.building.plane.SeenArea;
 import keenward.core.plan.DeviceKind;
 import keenward.core.plan.DrawingUnit;
 import keenward.core.plan.Point;

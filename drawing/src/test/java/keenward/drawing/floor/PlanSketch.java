@@ -151,7 +151,7 @@ final class PlanSketch {
   }
 
   PlanSketch stair(String name, String room, String to) {
-    stairs.add(new Stair(name, room, to));
+    stairs.add(Stair.between(name, room, to));
     return this;
   }
 

@@ -70,6 +70,11 @@ class OutputTest {
   }
 
   @Test
+  void walks() throws IOException {
+    assertThat(printed("walks", BAKERY, kiosk())).isEqualTo(documented("walks"));
+  }
+
+  @Test
   void importZones() throws IOException {
     Path list = Files.writeString(folder.resolve("list.csv"), "No;Name;Sensor\n1;Hall;PIR\n");
     String plan = folder.resolve("list.site.yaml").toString();

@@ -13,6 +13,7 @@ import keenward.core.plan.Fact;
 import keenward.core.plan.Floor;
 import keenward.core.plan.Furniture;
 import keenward.core.plan.Material;
+import keenward.core.plan.Point;
 import keenward.core.plan.Room;
 import keenward.core.plan.RoomUse;
 import keenward.core.plan.Stair;
@@ -77,8 +78,33 @@ final class FloorSection {
       required("room", Common.room(), "Workshop", "Room of this floor in which it starts.");
   static final Field<String> STAIR_TO =
       required("to", Common.room(), "Landing", "Room of another floor in which it ends.");
+  static final Field<List<BigDecimal>> STAIR_AT =
+      optional(
+          "at",
+          Common.coordinates(),
+          "[10.2, 1]",
+          "Where its first step is, in this floor's unit; walking times need it.");
+  static final Field<List<BigDecimal>> STAIR_ENDS_AT =
+      optional(
+          "ends at",
+          Common.coordinates(),
+          "[10.2, 4]",
+          "Where its last step is on the other floor, in the unit of this floor.");
+  static final Field<Fact<Length>> STAIR_RUN =
+      optional(
+          "run",
+          Common.length(),
+          "3.6 m",
+          "How far one walks on it, measured level: treads and landings, not the slope.");
   static final MapShape STAIR =
-      MapShape.of("stair", "A stair; it is drawn on both floors.", STAIR_ROOM, STAIR_TO);
+      MapShape.of(
+          "stair",
+          "A stair; it is drawn on both floors.",
+          STAIR_ROOM,
+          STAIR_TO,
+          STAIR_AT,
+          STAIR_ENDS_AT,
+          STAIR_RUN);
 
   static final Field<DrawingUnit> UNIT =
       optional("unit", Shapes.word(DrawingUnit.class), "ft", "Unit of plain coordinates.")
@@ -156,7 +182,7 @@ final class FloorSection {
                   furniture:
                     Counter: { outline: [[1, 2], [3, 2], [3, 2.6], [1, 2.6]], height: 1.1 m }
                   stairs:
-                    Back stair: { room: Workshop, to: Landing }
+                    Back stair: { room: Workshop, to: Landing, at: [10.2, 1], ends at: [10.2, 4], run: 3.6 m }
                 Upper:
                   rooms:
                     Landing: { use: landing }
@@ -180,7 +206,9 @@ final class FloorSection {
         entries(fields, FURNITURE_PIECES)
             .map(entry -> furniture(entry.getKey(), entry.getValue(), unit))
             .toList(),
-        entries(fields, STAIRS).map(entry -> stair(entry.getKey(), entry.getValue())).toList());
+        entries(fields, STAIRS)
+            .map(entry -> stair(entry.getKey(), entry.getValue(), unit))
+            .toList());
   }
 
   private static Stream<Map.Entry<String, Fields>> entries(
@@ -201,7 +229,20 @@ final class FloorSection {
         name, Common.points(fields.get(FURNITURE_OUTLINE), unit), fields.fact(FURNITURE_HEIGHT));
   }
 
-  private static Stair stair(String name, Fields fields) {
-    return new Stair(name, fields.get(STAIR_ROOM), fields.get(STAIR_TO));
+  private static Stair stair(String name, Fields fields, DrawingUnit unit) {
+    return new Stair(
+        name,
+        fields.get(STAIR_ROOM),
+        fields.get(STAIR_TO),
+        point(fields, STAIR_AT, unit),
+        point(fields, STAIR_ENDS_AT, unit),
+        fields.fact(STAIR_RUN));
+  }
+
+  private static Fact<Point> point(Fields fields, Field<List<BigDecimal>> field, DrawingUnit unit) {
+    return fields
+        .find(field)
+        .map(coordinates -> Fact.of(Common.point(coordinates, unit)))
+        .orElse(Fact.missing());
   }
 }

@@ -8,12 +8,14 @@ import keenward.usecases.site.SiteFile;
  * What the detectors of a site see, and where nobody looks.
  *
  * @param site the plan and its file
+ * @param building the building made of it
  * @param map what is seen
  */
-public record SiteCoverage(SiteFile site, CoverageMap map) {
+public record SiteCoverage(SiteFile site, Building building, CoverageMap map) {
 
   /** The coverage of a site. */
   public static SiteCoverage of(SiteFile site) {
-    return new SiteCoverage(site, CoverageMap.of(site.plan(), Building.of(site.plan())));
+    Building building = Building.of(site.plan());
+    return new SiteCoverage(site, building, CoverageMap.of(site.plan(), building));
   }
 }

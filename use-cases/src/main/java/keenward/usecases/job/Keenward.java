@@ -1,9 +1,6 @@
 package keenward.usecases.job;
 
-import keenward.core.building.Building;
 import keenward.core.building.coverage.CoverageMap;
-import keenward.core.electrical.PowerAssessment;
-import keenward.core.plan.Settings;
 import keenward.core.progress.Progress;
 import keenward.core.proof.TestPlan;
 import keenward.core.rules.CheckInput;
@@ -16,6 +13,7 @@ import keenward.usecases.panel.PanelInUse;
 import keenward.usecases.rehearse.Rehearser;
 import keenward.usecases.site.BadInput;
 import keenward.usecases.site.SiteFile;
+import keenward.usecases.walks.TimedWalks;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -54,7 +52,7 @@ public final class Keenward {
 
   /** Findings, and what could not be judged. */
   public CheckResult check(SiteFile site, JobOptions options) throws BadInput {
-    return check(site, panel(site, options), options);
+    return Checks.run(input(site, panel(site, options), options));
   }
 
   /** The order with its proof, or the entry sheet. */
@@ -62,33 +60,44 @@ public final class Keenward {
     return keyIn(site, panel(site, options), options, progress);
   }
 
+  /** The walks that delays depend on. */
+  public TimedWalks walks(SiteFile site, JobOptions options) throws BadInput {
+    return TimedWalks.of(site, input(site, panel(site, options), options));
+  }
+
+  /** A walk between two places by name: openings, devices or rooms. */
+  public TimedWalks walk(SiteFile site, String from, String to, JobOptions options)
+      throws BadInput {
+    return TimedWalks.between(site, input(site, panel(site, options), options), from, to);
+  }
+
   /** Everything. */
   public SiteJob job(SiteFile site, JobOptions options, Progress progress) throws BadInput {
     PanelInUse panel = panel(site, options);
     progress.check("checking the plan", 0, 0);
-    Building building = Building.of(site.plan());
+    CheckInput input = input(site, panel, options);
     return new SiteJob(
         site,
         options.asOf(),
         panel,
-        Settings.of(site.plan(), panel.defaults()),
-        building,
-        CoverageMap.of(site.plan(), building),
-        check(site, panel, options),
-        PowerAssessment.of(site.plan()),
-        Rehearser.standard(site, panel, building, progress),
+        input.settings(),
+        input.building(),
+        CoverageMap.of(input.building(), input.views()),
+        input.walks(),
+        Checks.run(input),
+        input.power(),
+        Rehearser.standard(site, panel, input.building(), progress),
         keyIn(site, panel, options, progress),
         TestPlan.of(site.plan(), panel.defaults()),
         version);
   }
 
-  private static CheckResult check(SiteFile site, PanelInUse panel, JobOptions options) {
+  private static CheckInput input(SiteFile site, PanelInUse panel, JobOptions options) {
     CheckInput input = CheckInput.of(site.plan()).asOf(options.asOf());
-    return Checks.run(
-        panel
-            .findDescription()
-            .map(description -> input.withPanel(description, panel.defaults()))
-            .orElse(input));
+    return panel
+        .findDescription()
+        .map(description -> input.withPanel(description, panel.defaults()))
+        .orElse(input);
   }
 
   private KeyIn keyIn(SiteFile site, PanelInUse panel, JobOptions options, Progress progress)

@@ -3,6 +3,7 @@ package keenward.usecases.job;
 import java.time.LocalDate;
 import keenward.core.building.Building;
 import keenward.core.building.coverage.CoverageMap;
+import keenward.core.building.walking.SiteWalks;
 import keenward.core.electrical.PowerAssessment;
 import keenward.core.plan.Settings;
 import keenward.core.proof.TestPlan;
@@ -21,6 +22,7 @@ import keenward.usecases.site.SiteFile;
  * @param settings settings in force
  * @param building walls, openings, rooms
  * @param coverage what the motion detectors see
+ * @param walks the walks that delays depend on
  * @param check findings
  * @param power sums of supplies, batteries and cables
  * @param rehearsal scenarios worth seeing
@@ -35,6 +37,7 @@ public record SiteJob(
     Settings settings,
     Building building,
     CoverageMap coverage,
+    SiteWalks walks,
     CheckResult check,
     PowerAssessment power,
     SiteRehearsal rehearsal,

@@ -64,6 +64,7 @@ public final class PaperPack {
             job.site().plan(),
             job.building(),
             job.coverage(),
+            job.walks(),
             job.settings(),
             job.check(),
             job.power(),

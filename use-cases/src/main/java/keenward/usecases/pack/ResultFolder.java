@@ -24,7 +24,7 @@ public final class ResultFolder {
 
   /**
    * Writes the folder {@code parent/NAME-OF-THE-SITE}: the pack as PDF, each paper as HTML, tables
-   * as XLSX and CSV, the drawings as SVG, without and with coverage.
+   * as XLSX and CSV, the drawings as SVG, plain, with coverage, and with walks.
    *
    * @param more further files by name, such as results as JSON
    * @return the folder
@@ -60,6 +60,7 @@ public final class ResultFolder {
     Files.write(folder.resolve("tables.xlsx"), PackTables.workbook(tables, job.version()));
     draw(folder, "floor", Pictures.floors(job, FloorOptions.paper()));
     draw(folder, "coverage", Pictures.floors(job, FloorOptions.paper().coverage(job.coverage())));
+    draw(folder, "walks", Pictures.floors(job, FloorOptions.paper().walks(job.walks().walks())));
     for (Map.Entry<String, String> file : more.entrySet()) {
       Files.writeString(folder.resolve(file.getKey()), file.getValue());
     }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import keenward.core.building.coverage.CoverageMap;
+import keenward.core.building.walking.SiteWalk;
 import keenward.core.electrical.BatteryNeed;
 import keenward.core.electrical.Certainty;
 import keenward.core.electrical.Explained;
@@ -77,6 +78,15 @@ public final class Pictures {
     return both(job, FloorOptions.desk().coverage(map), FloorOptions.phone().coverage(map), "seen-")
         .stream()
         .filter(both -> map.views().stream().anyMatch(view -> view.floor().equals(both.name())))
+        .toList();
+  }
+
+  /** The floors on which somebody walks, with the walks that delays depend on. */
+  public static List<Both> walks(SiteJob job) {
+    List<SiteWalk> walks = job.walks().walks();
+    return both(job, FloorOptions.desk().walks(walks), FloorOptions.phone().walks(walks), "walk-")
+        .stream()
+        .filter(both -> walks.stream().anyMatch(walk -> walk.time().route().isOn(both.name())))
         .toList();
   }
 

@@ -1,5 +1,6 @@
 package keenward.core.building.coverage;
 
+import keenward.core.building.plane.SeenArea;
 import keenward.core.plan.Device;
 
 /**

@@ -2,6 +2,7 @@ package keenward.core.building.coverage;
 
 import java.util.Optional;
 import keenward.core.building.RoomGeometry;
+import keenward.core.building.plane.SeenArea;
 import keenward.core.plan.Point;
 
 /** Where a detector looks from. */

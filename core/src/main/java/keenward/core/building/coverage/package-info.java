@@ -1,4 +1,4 @@
-/** What detectors see: lines of sight past walls, and the areas that follow. */
+/** What detectors see of each room, and where nobody looks. */
 @NullMarked
 package keenward.core.building.coverage;
 

@@ -5,6 +5,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import keenward.core.building.walking.EntryWay;
+import keenward.core.building.walking.Sightings;
+import keenward.core.building.walking.Walk;
 import keenward.core.plan.ArmingMode;
 import keenward.core.plan.MissingFact;
 import keenward.core.plan.Zone;
@@ -19,9 +22,6 @@ import keenward.core.rules.Severity;
 import keenward.core.rules.Source;
 import keenward.core.rules.Ties;
 import keenward.core.rules.Words;
-import keenward.core.rules.walk.EntryWay;
-import keenward.core.rules.walk.Sightings;
-import keenward.core.rules.walk.Walk;
 
 /** A zone on the way from an entry door to the keypad alarms at once. */
 public final class InstantZoneOnEntryWalk implements Rule {
@@ -35,8 +35,8 @@ public final class InstantZoneOnEntryWalk implements Rule {
                   + " door.")
           .consequence("Everybody who comes in the proper way sets off the alarm on the first day.")
           .limits(
-              "Goes by rooms and doors, by the fewest of them: a detector counts wherever it looks in its room."
-                  + " Walks come from habits of disarming; without one the nearest keypad is taken, and of several"
+              "The walk is the shortest one as drawn, and a detector counts where the walk leads through what it"
+                  + " sees. Where the drawing does not say, rooms and doors count, by the fewest of them. Walks come from habits of disarming; without one the nearest keypad is taken, and of several"
                   + " equally near ones any clear walk will do. A zone that gives a reason is let pass.")
           .remedy("Give the zone the response follower, or move the keypad or the detector.")
           .broken(
@@ -180,8 +180,8 @@ public final class InstantZoneOnEntryWalk implements Rule {
                     + " only and alarms at once otherwise, and "
                 : " alarms at once, and ")
             + walk
-            + " leads through "
-            + blocked.sighting().where()
+            + " "
+            + blocked.sighting().how()
             + ".",
         isBound
             ? "Add zone " + way.zone().number() + " to `follows:` of zone " + zone.number() + "."

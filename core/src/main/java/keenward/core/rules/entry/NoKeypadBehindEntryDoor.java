@@ -1,6 +1,7 @@
 package keenward.core.rules.entry;
 
 import java.util.List;
+import keenward.core.building.walking.EntryWay;
 import keenward.core.plan.DeviceKind;
 import keenward.core.plan.SitePlan;
 import keenward.core.plan.Zone;
@@ -15,7 +16,6 @@ import keenward.core.rules.Severity;
 import keenward.core.rules.Source;
 import keenward.core.rules.Ties;
 import keenward.core.rules.Words;
-import keenward.core.rules.walk.EntryWay;
 
 /** Behind an entry door there is no way to a place to disarm. */
 public final class NoKeypadBehindEntryDoor implements Rule {

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import keenward.core.building.walking.EntryWay;
+import keenward.core.building.walking.Sightings;
+import keenward.core.building.walking.Walk;
 import keenward.core.plan.MissingFact;
 import keenward.core.plan.Partition;
 import keenward.core.plan.SitePlan;
@@ -18,9 +21,6 @@ import keenward.core.rules.Severity;
 import keenward.core.rules.Source;
 import keenward.core.rules.Ties;
 import keenward.core.rules.Words;
-import keenward.core.rules.walk.EntryWay;
-import keenward.core.rules.walk.Sightings;
-import keenward.core.rules.walk.Walk;
 
 /** The way in to one partition leads through another, to which it is not tied. */
 public final class CommonAreaNotTied implements Rule {
@@ -171,9 +171,9 @@ public final class CommonAreaNotTied implements Rule {
             + way.start()
             + "' to '"
             + walk.keypad().name()
-            + "', leads through "
-            + sighting.where().replaceFirst("its ", "")
-            + ", where "
+            + "', "
+            + sighting.how()
+            + ", and "
             + Words.zone(zone)
             + " belongs to "
             + Words.names(zone.partitions())

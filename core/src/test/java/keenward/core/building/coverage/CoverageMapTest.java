@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.function.Consumer;
 import keenward.core.building.Building;
+import keenward.core.building.plane.SeenArea;
 import keenward.core.plan.DeviceBuilder;
 import keenward.core.plan.DeviceKind;
 import keenward.core.plan.FloorBuilder;

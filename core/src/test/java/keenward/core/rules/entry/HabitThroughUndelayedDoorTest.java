@@ -8,8 +8,8 @@ import static keenward.core.rules.RuleCheck.notAssessed;
 import static keenward.core.rules.RuleCheck.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import keenward.core.building.walking.BakeryLikeSite;
 import keenward.core.plan.PlanBuilder;
-import keenward.core.rules.walk.BakeryLikeSite;
 import org.junit.jupiter.api.Test;
 
 class HabitThroughUndelayedDoorTest {

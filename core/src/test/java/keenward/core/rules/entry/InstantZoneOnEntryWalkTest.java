@@ -12,9 +12,9 @@ import static keenward.core.rules.RuleCheck.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import keenward.core.building.walking.BakeryLikeSite;
 import keenward.core.plan.DeviceKind;
 import keenward.core.plan.PlanBuilder;
-import keenward.core.rules.walk.BakeryLikeSite;
 import org.junit.jupiter.api.Test;
 
 class InstantZoneOnEntryWalkTest {
@@ -33,11 +33,11 @@ class InstantZoneOnEntryWalkTest {
     assertThat(findings(rule, plan))
         .containsExactly(
             "error at zones / 2 / response: Zone 2 'Passage motion' alarms at once, and the way from"
-                + " 'Yard door' to 'Office keypad' leads through its room 'Passage'.",
+                + " 'Yard door' to 'Office keypad' leads through room 'Passage'.",
             "error at zones / 3 / response: Zone 3 'Office door' alarms at once, and the way from"
-                + " 'Yard door' to 'Office keypad' leads through its door 'Office door'.",
+                + " 'Yard door' to 'Office keypad' leads through door 'Office door'.",
             "error at zones / 4 / response: Zone 4 'Office motion' alarms at once, and the way from"
-                + " 'Yard door' to 'Office keypad' leads through its room 'Office'.");
+                + " 'Yard door' to 'Office keypad' leads through room 'Office'.");
     assertThat(run(rule, plan).findings().getFirst().involved().openings())
         .containsExactly("Yard door");
   }
@@ -68,7 +68,7 @@ class InstantZoneOnEntryWalkTest {
     assertThat(findings(rule, plan))
         .containsExactly(
             "error at zones / 2 / follows: Zone 2 'Passage' follows zone 9 only and alarms at once"
-                + " otherwise, and the way from 'Yard door' to 'Office keypad' leads through its room"
+                + " otherwise, and the way from 'Yard door' to 'Office keypad' leads through room"
                 + " 'Passage'.");
   }
 

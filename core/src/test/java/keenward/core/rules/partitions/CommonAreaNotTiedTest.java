@@ -7,8 +7,8 @@ import static keenward.core.rules.RuleCheck.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import keenward.core.building.walking.BakeryLikeSite;
 import keenward.core.plan.PlanBuilder;
-import keenward.core.rules.walk.BakeryLikeSite;
 import org.junit.jupiter.api.Test;
 
 class CommonAreaNotTiedTest {
@@ -27,7 +27,7 @@ class CommonAreaNotTiedTest {
     assertThat(findings(rule, plan))
         .containsExactly(
             "error at zones / 2 / partition: The way in to 'Office', from 'Yard door' to 'Office keypad',"
-                + " leads through room 'Passage', where zone 2 'Passage' belongs to 'Works' only.");
+                + " leads through room 'Passage', and zone 2 'Passage' belongs to 'Works' only.");
   }
 
   @Test

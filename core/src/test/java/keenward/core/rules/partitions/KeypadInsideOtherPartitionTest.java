@@ -8,8 +8,8 @@ import static keenward.core.rules.RuleCheck.notAssessed;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import keenward.core.building.walking.BakeryLikeSite;
 import keenward.core.plan.PlanBuilder;
-import keenward.core.rules.walk.BakeryLikeSite;
 import org.junit.jupiter.api.Test;
 
 class KeypadInsideOtherPartitionTest {

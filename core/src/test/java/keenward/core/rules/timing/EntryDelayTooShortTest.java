@@ -57,31 +57,43 @@ class EntryDelayTooShortTest {
   }
 
   /**
-   * Door to door: hypot(0.6, 18.5) = 18.51 m; door to keypad 3 m; 21.5 m / 0.92 m/s = 23.4 s; + 15
-   * s + 10 s = 48 s.
+   * From the middle of the door (0.95, 0), 0.25 m round the jamb (2, 18.5), to (5, 19): tangents of
+   * sqrt(1.05^2 + 18.5^2 - 0.25^2) = 18.53 m and sqrt(3^2 + 0.5^2 - 0.25^2) = 3.03 m, and an arc of
+   * about 0.3 m, 21.9 m. The 5th percentile of slow walkers is 0.70 m/s: 31.3 s + 5 s + 15 s = 51.3
+   * s.
    */
   @Test
   void findsADelayThatASlowWalkerCannotMeet() {
     assertThat(findings(rule, corridor(Pace.SLOW, Fact.of(Span.ofSeconds(15)), "45 s")))
         .containsExactly(
-            "warning at people / Nan / habits / comes home: Nan walks at least 21.5 m from 'Front door' to"
-                + " 'Keypad' at 0.92 m/s and stands there 15 s: with 10 s reserve 48 s, and entry delay 1"
-                + " is 45 s.");
+            "warning at people / Nan / habits / comes home: Nan walks 21.9 m from 'Front door' to 'Keypad'."
+                + " With the door and 15 s at the keypad, 95 of 100 people of slow pace need up to 52 s,"
+                + " and entry delay 1 is 45 s.");
   }
 
   @Test
   void passesALongerDelayAndABriskerWalker() {
-    assertThat(findings(rule, corridor(Pace.SLOW, Fact.of(Span.ofSeconds(15)), "49 s"))).isEmpty();
+    assertThat(findings(rule, corridor(Pace.SLOW, Fact.of(Span.ofSeconds(15)), "52 s"))).isEmpty();
     assertThat(findings(rule, corridor(Pace.BRISK, Fact.of(Span.ofSeconds(15)), "45 s"))).isEmpty();
-    assertThat(run(rule, corridor(Pace.SLOW, Fact.of(Span.ofSeconds(15)), "49 s")).judgedCount())
+    assertThat(run(rule, corridor(Pace.SLOW, Fact.of(Span.ofSeconds(15)), "52 s")).judgedCount())
         .isEqualTo(1);
   }
 
+  /** M 1.35 s + H 0.4 s + 5 K of 1.2 s = 7.75 s: 31.3 s + 5 s + 7.75 s = 44.1 s. */
   @Test
-  void doesNotAssessWithoutTheTimeAtTheKeypad() {
-    assertThat(notAssessed(rule, corridor(Pace.SLOW, Fact.missing(), "45 s")))
+  void takesTheKeystrokeLevelModelWithoutATimeAtTheKeypad() {
+    assertThat(findings(rule, corridor(Pace.SLOW, Fact.missing(), "45 s"))).isEmpty();
+    assertThat(findings(rule, corridor(Pace.SLOW, Fact.missing(), "44 s"))).hasSize(1);
+  }
+
+  @Test
+  void doesNotAssessAKeypadWithoutAPlace() {
+    PlanBuilder plan =
+        corridor(Pace.SLOW, Fact.missing(), "45 s")
+            .device("Keypad", KEYPAD, device -> device.room("Office"));
+    assertThat(notAssessed(rule, plan))
         .containsExactly(
-            "people / Nan / habits / comes home: whether entry delay 1 is long enough for Nan, since the"
-                + " plan does not say how long they stand at the keypad; add: keypad time: 8 s");
+            "devices / Keypad: whether entry delay 1 is long enough for Nan: walks to 'Keypad', which has"
+                + " no place in the drawing; add: at: [1.9, 2]");
   }
 }

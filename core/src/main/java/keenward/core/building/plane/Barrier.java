@@ -1,4 +1,4 @@
-package keenward.core.building.coverage;
+package keenward.core.building.plane;
 
 import keenward.core.plan.Point;
 

@@ -1,4 +1,4 @@
-package keenward.core.rules.walk;
+package keenward.core.building.walking;
 
 import java.util.List;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package keenward.core.rules.walk;
+package keenward.core.building.walking;
 
 import static keenward.core.plan.DeviceKind.CONTACT;
 import static keenward.core.plan.DeviceKind.KEYPAD;

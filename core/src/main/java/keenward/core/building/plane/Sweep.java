@@ -1,4 +1,4 @@
-package keenward.core.building.coverage;
+package keenward.core.building.plane;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * <p>After the plane sweep of Asano (1985) and Suri and O'Rourke (1986), with the range and the
  * opening angle clipped in the same pass.
  */
-final class Sweep {
+public final class Sweep {
 
   /** Turns smaller than this are rounding, not gaps. */
   private static final double LEAST_TURN = 1e-12;
@@ -44,7 +44,7 @@ final class Sweep {
    * @param startRadians where the angle begins, to the left from the x axis
    * @param spanRadians how wide it is; a full turn or more means all round
    */
-  static SeenArea from(
+  public static SeenArea from(
       Point eye, double rangeMetres, double startRadians, double spanRadians, Barriers barriers) {
     double span = Math.min(spanRadians, SeenArea.FULL_TURN);
     Sweep sweep = new Sweep(eye, rangeMetres, startRadians, span);

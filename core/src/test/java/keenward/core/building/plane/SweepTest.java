@@ -1,4 +1,4 @@
-package keenward.core.building.coverage;
+package keenward.core.building.plane;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

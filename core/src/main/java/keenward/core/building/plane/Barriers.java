@@ -1,4 +1,4 @@
-package keenward.core.building.coverage;
+package keenward.core.building.plane;
 
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,15 +1,15 @@
-package keenward.core.building;
+package keenward.core.building.plane;
 
 import java.util.List;
 import keenward.core.plan.Point;
 
 /** Plane geometry of closed outlines. */
-final class Polygons {
+public final class Polygons {
 
   private Polygons() {}
 
   /** Twice the signed area of the triangle a, b, c; positive when they turn to the left. */
-  static double turn(Point a, Point b, Point c) {
+  public static double turn(Point a, Point b, Point c) {
     return (b.xMetres() - a.xMetres()) * (c.yMetres() - a.yMetres())
         - (b.yMetres() - a.yMetres()) * (c.xMetres() - a.xMetres());
   }
@@ -17,7 +17,7 @@ final class Polygons {
   /**
    * Signed area in square metres (shoelace formula); positive for an outline that runs to the left.
    */
-  static double signedArea(List<Point> outline) {
+  public static double signedArea(List<Point> outline) {
     Point origin = outline.getFirst();
     double doubled = 0;
     for (int i = 1; i + 1 < outline.size(); i++) {
@@ -27,7 +27,7 @@ final class Polygons {
   }
 
   /** Centre of area; the mean of the corners when the outline has no area. */
-  static Point centroid(List<Point> outline) {
+  public static Point centroid(List<Point> outline) {
     Point origin = outline.getFirst();
     double doubled = 0;
     double x = 0;
@@ -55,7 +55,7 @@ final class Polygons {
    * Where along a to b the point nearest to p lies: 0 at a, 1 at b, beyond for points past the
    * ends.
    */
-  static double parameter(Point a, Point b, Point p) {
+  public static double parameter(Point a, Point b, Point p) {
     double dx = b.xMetres() - a.xMetres();
     double dy = b.yMetres() - a.yMetres();
     double squared = dx * dx + dy * dy;
@@ -65,32 +65,32 @@ final class Polygons {
   }
 
   /** The point at a parameter along a to b. */
-  static Point along(Point a, Point b, double parameter) {
+  public static Point along(Point a, Point b, double parameter) {
     return new Point(
         a.xMetres() + (b.xMetres() - a.xMetres()) * parameter,
         a.yMetres() + (b.yMetres() - a.yMetres()) * parameter);
   }
 
   /** Distance from p to the straight piece from a to b. */
-  static double distance(Point a, Point b, Point p) {
+  public static double distance(Point a, Point b, Point p) {
     double parameter = Math.clamp(parameter(a, b, p), 0.0, 1.0);
     return along(a, b, parameter).distanceMetres(p);
   }
 
   /** Whether the pieces a-b and c-d cross at an inner point of both. */
-  static boolean cross(Point a, Point b, Point c, Point d) {
+  public static boolean cross(Point a, Point b, Point c, Point d) {
     return turn(a, b, c) * turn(a, b, d) < 0 && turn(c, d, a) * turn(c, d, b) < 0;
   }
 
   /** The point where the pieces a-b and c-d cross; they must. */
-  static Point crossing(Point a, Point b, Point c, Point d) {
+  public static Point crossing(Point a, Point b, Point c, Point d) {
     double fromC = turn(a, b, c);
     double fromD = turn(a, b, d);
     return along(c, d, fromC / (fromC - fromD));
   }
 
   /** Whether the upright boxes round a-b and c-d have a point in common. */
-  static boolean boxesMeet(Point a, Point b, Point c, Point d) {
+  public static boolean boxesMeet(Point a, Point b, Point c, Point d) {
     return Math.max(a.xMetres(), b.xMetres()) >= Math.min(c.xMetres(), d.xMetres())
         && Math.min(a.xMetres(), b.xMetres()) <= Math.max(c.xMetres(), d.xMetres())
         && Math.max(a.yMetres(), b.yMetres()) >= Math.min(c.yMetres(), d.yMetres())
@@ -98,7 +98,7 @@ final class Polygons {
   }
 
   /** Distance between the straight pieces a-b and c-d. */
-  static double distance(Point a, Point b, Point c, Point d) {
+  public static double distance(Point a, Point b, Point c, Point d) {
     if (cross(a, b, c, d)) {
       return 0;
     }
@@ -108,7 +108,7 @@ final class Polygons {
   }
 
   /** Distance from p to the nearest point of an outline. */
-  static double distanceToOutline(List<Point> outline, Point p) {
+  public static double distanceToOutline(List<Point> outline, Point p) {
     double least = Double.POSITIVE_INFINITY;
     Point previous = outline.getLast();
     for (Point corner : outline) {
@@ -119,7 +119,7 @@ final class Polygons {
   }
 
   /** Whether p is inside, by counting edges to its right; undecided on the outline itself. */
-  static boolean contains(List<Point> outline, Point p) {
+  public static boolean contains(List<Point> outline, Point p) {
     boolean inside = false;
     Point a = outline.getLast();
     for (Point b : outline) {

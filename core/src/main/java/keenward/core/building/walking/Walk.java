@@ -1,4 +1,4 @@
-package keenward.core.rules.walk;
+package keenward.core.building.walking;
 
 import java.util.Optional;
 import keenward.core.building.Route;
@@ -11,9 +11,11 @@ import keenward.core.plan.Person;
  *
  * @param keypad the keypad
  * @param route the rooms walked through, first and last included
+ * @param drawn the shortest walk as drawn, or why there is none
  * @param habitual who walks so, when a habit of the plan says it
  */
-public record Walk(Device keypad, Route route, Optional<Habitual> habitual) {
+public record Walk(
+    Device keypad, Route route, WalkingMap.Search drawn, Optional<Habitual> habitual) {
 
   /**
    * A habit and whose it is.

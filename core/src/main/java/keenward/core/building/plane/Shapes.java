@@ -1,8 +1,9 @@
-package keenward.core.building.coverage;
+package keenward.core.building.plane;
 
 import java.util.ArrayList;
 import java.util.List;
 import keenward.core.plan.Point;
+import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -13,18 +14,21 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Areas as the JTS Topology Suite holds them: unions, differences, margins. */
-final class Shapes {
+public final class Shapes {
 
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
+  /** A margin goes round a corner in so many straight pieces for each quarter turn. */
+  private static final int CHORDS_A_QUARTER = 2;
+
   private Shapes() {}
 
-  static Geometry nothing() {
+  public static Geometry nothing() {
     return FACTORY.createPolygon();
   }
 
   /** The area inside an outline, which may touch itself (a room round an island). */
-  static Geometry area(List<Point> outline) {
+  public static Geometry area(List<Point> outline) {
     if (outline.size() < 3) {
       return nothing();
     }
@@ -37,22 +41,22 @@ final class Shapes {
     return polygon.isValid() ? polygon : polygon.buffer(0);
   }
 
-  static LineString line(Point from, Point to) {
+  public static LineString line(Point from, Point to) {
     return FACTORY.createLineString(
         new Coordinate[] {
           new Coordinate(from.xMetres(), from.yMetres()), new Coordinate(to.xMetres(), to.yMetres())
         });
   }
 
-  static Geometry union(List<Geometry> areas) {
+  public static Geometry union(List<Geometry> areas) {
     return areas.isEmpty() ? nothing() : OverlayNGRobust.union(areas);
   }
 
-  static Geometry less(Geometry area, Geometry taken) {
+  public static Geometry less(Geometry area, Geometry taken) {
     return combine(area, taken, OverlayNG.DIFFERENCE);
   }
 
-  static Geometry both(Geometry one, Geometry other) {
+  public static Geometry both(Geometry one, Geometry other) {
     return combine(one, other, OverlayNG.INTERSECTION);
   }
 
@@ -62,7 +66,7 @@ final class Shapes {
         polygons(OverlayNGRobust.overlay(one, other, how)).toArray(new Polygon[0]));
   }
 
-  static List<Polygon> polygons(Geometry any) {
+  public static List<Polygon> polygons(Geometry any) {
     List<Polygon> polygons = new ArrayList<>();
     for (int i = 0; i < any.getNumGeometries(); i++) {
       Geometry each = any.getGeometryN(i);
@@ -78,7 +82,7 @@ final class Shapes {
   }
 
   /** The rings of an area, each not closed: the outer one of every piece, then its holes. */
-  static List<List<Point>> rings(Geometry area) {
+  public static List<List<Point>> rings(Geometry area) {
     List<List<Point>> rings = new ArrayList<>();
     for (Polygon polygon : polygons(area)) {
       rings.add(ring(polygon.getExteriorRing()));
@@ -87,6 +91,43 @@ final class Shapes {
       }
     }
     return rings;
+  }
+
+  /**
+   * What remains of rooms for the middle of a round body.
+   *
+   * @param rooms outlines of the rooms
+   * @param walls pieces of wall
+   * @param solids outlines of things in the way
+   * @param radiusMetres half the width of the body
+   * @return rings, not closed, each with the free area to its left; round a corner the edge is made
+   *     of chords, which lie at most 8 % of the radius too near to it
+   */
+  public static List<List<Point>> freeOf(
+      List<List<Point>> rooms, List<Barrier> walls, List<List<Point>> solids, double radiusMetres) {
+    List<Geometry> inTheWay = new ArrayList<>();
+    walls.forEach(wall -> inTheWay.add(line(wall.from(), wall.to())));
+    solids.forEach(solid -> inTheWay.add(area(solid)));
+    Geometry taken =
+        FACTORY
+            .createGeometryCollection(inTheWay.toArray(new Geometry[0]))
+            .buffer(radiusMetres, CHORDS_A_QUARTER);
+    List<List<Point>> rings = new ArrayList<>();
+    for (Polygon polygon :
+        polygons(less(union(rooms.stream().map(Shapes::area).toList()), taken))) {
+      rings.add(turned(polygon.getExteriorRing(), true));
+      for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
+        rings.add(turned(polygon.getInteriorRingN(i), false));
+      }
+    }
+    return rings;
+  }
+
+  private static List<Point> turned(LinearRing ring, boolean toTheLeft) {
+    List<Point> points = ring(ring);
+    return Orientation.isCCW(ring.getCoordinateSequence()) == toTheLeft
+        ? points
+        : points.reversed();
   }
 
   private static List<Point> ring(LinearRing ring) {

@@ -1,4 +1,4 @@
-package keenward.core.rules.walk;
+package keenward.core.building.walking;
 
 import static keenward.core.plan.DeviceKind.CONTACT;
 import static keenward.core.plan.DeviceKind.KEYPAD;
@@ -43,7 +43,7 @@ class EntryWaysTest {
 
   private static EntryWays ways(PlanBuilder builder) {
     SitePlan plan = builder.build();
-    return EntryWays.of(plan, Building.of(plan));
+    return EntryWays.of(plan, WalkingMap.of(plan, Building.of(plan)));
   }
 
   @Test

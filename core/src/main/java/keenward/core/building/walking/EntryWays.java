@@ -1,6 +1,7 @@
-package keenward.core.rules.walk;
+package keenward.core.building.walking;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,8 +26,8 @@ import keenward.core.plan.ZoneDevice;
 import keenward.core.plan.ZoneResponse;
 
 /**
- * Every way in of a plan. A walk goes through doors, stairs and the like by the fewest of them, and
- * never outside again.
+ * Every way in of a plan. A walk is the shortest one as drawn; where the drawing does not say, it
+ * goes through doors and stairs by the fewest of them. It never goes outside again.
  *
  * @param ways one for each entry-exit zone whose start and keypads have a place
  * @param notKnown what the others lack
@@ -39,21 +40,23 @@ public record EntryWays(List<EntryWay> ways, List<MissingFact> notKnown) {
   }
 
   /** The ways in of a plan. */
-  public static EntryWays of(SitePlan plan, Building building) {
-    return new Finder(plan, building).find();
+  public static EntryWays of(SitePlan plan, WalkingMap map) {
+    return new Finder(plan, map).find();
   }
 
   private static final class Finder {
     private final SitePlan plan;
+    private final WalkingMap map;
     private final Building building;
     private final Map<String, Opening> openings = new LinkedHashMap<>();
     private final Map<String, String> roomOf = new LinkedHashMap<>();
     private final List<EntryWay> ways = new ArrayList<>();
     private final List<MissingFact> notKnown = new ArrayList<>();
 
-    Finder(SitePlan plan, Building building) {
+    Finder(SitePlan plan, WalkingMap map) {
       this.plan = plan;
-      this.building = building;
+      this.map = map;
+      building = map.building();
       plan.openings().forEach(opening -> openings.put(opening.name(), opening));
       for (DevicePlace place : building.devices()) {
         place.room().ifPresent(room -> roomOf.put(place.device().name(), room));
@@ -102,7 +105,7 @@ public record EntryWays(List<EntryWay> ways, List<MissingFact> notKnown) {
       List<Walk> walks = habitual(door, starts, placed);
       boolean byHabit = !walks.isEmpty();
       if (!byHabit) {
-        walks = nearest(starts, placed);
+        walks = nearest(door, starts, placed);
       }
       if (walks.isEmpty() && placed.size() < keypads.size()) {
         keypads.removeAll(placed);
@@ -182,9 +185,7 @@ public record EntryWays(List<EntryWay> ways, List<MissingFact> notKnown) {
                 .filter(keypad -> habit.keypad().find().filter(keypad.name()::equals).isPresent())
                 .findFirst()
                 .flatMap(keypad ->
-                    route(starts, keypad)
-                        .map(route ->
-                            new Walk(keypad, route, Optional.of(new Walk.Habitual(person, habit)))))
+                    walk(door, starts, keypad, Optional.of(new Walk.Habitual(person, habit))))
                 .ifPresent(walks::add);
           }
         }
@@ -192,37 +193,46 @@ public record EntryWays(List<EntryWay> ways, List<MissingFact> notKnown) {
       return walks;
     }
 
-    private List<Walk> nearest(List<String> starts, List<Device> keypads) {
-      List<Walk> nearest = new ArrayList<>();
-      for (Device keypad : keypads) {
-        Optional<Route> route = route(starts, keypad);
-        if (route.isEmpty()) {
-          continue;
-        }
-        int best = nearest.isEmpty() ? Integer.MAX_VALUE : nearest.getFirst().route().hops();
-        if (route.get().hops() < best) {
-          nearest.clear();
-        }
-        if (route.get().hops() <= best) {
-          nearest.add(new Walk(keypad, route.get(), Optional.empty()));
-        }
+    /** The nearest keypad as drawn; where the drawing does not say, those through fewest doors. */
+    private List<Walk> nearest(Optional<Opening> door, List<String> starts, List<Device> keypads) {
+      List<Walk> walks =
+          keypads.stream()
+              .flatMap(keypad -> walk(door, starts, keypad, Optional.empty()).stream())
+              .toList();
+      Optional<Walk> shortest =
+          walks.stream()
+              .filter(walk -> walk.drawn().find().isPresent())
+              .min(Comparator.comparingDouble(walk -> walk.drawn().find().orElseThrow().metres()));
+      boolean allTold =
+          walks.stream().noneMatch(walk -> walk.drawn() instanceof WalkingMap.Search.Unknown);
+      if (shortest.isPresent() && allTold) {
+        return List.of(shortest.get());
       }
-      return nearest;
+      int fewest = walks.stream().mapToInt(walk -> walk.route().hops()).min().orElse(0);
+      return walks.stream().filter(walk -> walk.route().hops() == fewest).toList();
     }
 
-    private Optional<Route> route(List<String> starts, Device keypad) {
+    private Optional<Walk> walk(
+        Optional<Opening> door,
+        List<String> starts,
+        Device keypad,
+        Optional<Walk.Habitual> habitual) {
+      WalkingMap.Search drawn = map.search(door, keypad);
+      return drawn
+          .find()
+          .map(WalkingRoute::byRooms)
+          .or(() -> byRooms(starts, keypad))
+          .map(route -> new Walk(keypad, route, drawn, habitual));
+    }
+
+    private Optional<Route> byRooms(List<String> starts, Device keypad) {
       String room = roomOf.get(keypad.name());
-      Optional<Route> best = Optional.empty();
-      if (room == null) {
-        return best;
-      }
-      for (String start : starts) {
-        Optional<Route> route = building.graph().findRoute(start, room, Finder::staysInside);
-        if (route.isPresent() && (best.isEmpty() || route.get().hops() < best.get().hops())) {
-          best = route;
-        }
-      }
-      return best;
+      return room == null
+          ? Optional.empty()
+          : starts.stream()
+              .flatMap(
+                  start -> building.graph().findRoute(start, room, Finder::staysInside).stream())
+              .min(Comparator.comparingInt(Route::hops));
     }
 
     private static boolean staysInside(Passage passage) {

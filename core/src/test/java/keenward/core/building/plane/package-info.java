@@ -1,0 +1,4 @@
+@NullMarked
+package keenward.core.building.plane;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package keenward.core.building.walking;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,94 @@
+package keenward.usecases.walks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import keenward.core.building.Building;
+import keenward.core.building.walking.Place;
+import keenward.core.building.walking.SiteWalk;
+import keenward.core.building.walking.SiteWalks;
+import keenward.core.building.walking.WalkTime;
+import keenward.core.building.walking.WalkingMap;
+import keenward.core.plan.MissingFact;
+import keenward.core.plan.Opening;
+import keenward.core.plan.Room;
+import keenward.core.plan.SitePlan;
+import keenward.core.rules.CheckInput;
+import keenward.files.shape.NearestWord;
+import keenward.usecases.site.BadInput;
+import keenward.usecases.site.SiteFile;
+
+/**
+ * Walks of a site and how long they take.
+ *
+ * @param site the plan and its file
+ * @param building the building made of it
+ * @param walks the walks
+ */
+public record TimedWalks(SiteFile site, Building building, SiteWalks walks) {
+
+  /** The walks that delays depend on. */
+  public static TimedWalks of(SiteFile site, CheckInput input) {
+    return new TimedWalks(site, input.building(), input.walks());
+  }
+
+  /** A walk between two places by name: openings, devices or rooms. */
+  public static TimedWalks between(SiteFile site, CheckInput input, String from, String to)
+      throws BadInput {
+    WalkingMap map = input.walkingMap();
+    WalkingMap.Search search =
+        map.search(place(site.plan(), map, "--from", from), place(site.plan(), map, "--to", to));
+    List<String> blocked = new ArrayList<>();
+    List<MissingFact> notAssessed = new ArrayList<>();
+    switch (search) {
+      case WalkingMap.Search.Found ignored -> {}
+      case WalkingMap.Search.Blocked(String why) -> blocked.add(why);
+      case WalkingMap.Search.Unknown(MissingFact missing) -> notAssessed.add(missing);
+    }
+    List<SiteWalk> walks =
+        search
+            .find()
+            .map(route ->
+                new SiteWalk(
+                    SiteWalk.Kind.ASKED,
+                    Optional.empty(),
+                    WalkTime.plain(route),
+                    Optional.empty(),
+                    input.sightings().onWalk(route)))
+            .stream()
+            .toList();
+    return new TimedWalks(site, input.building(), new SiteWalks(walks, blocked, notAssessed));
+  }
+
+  private static Place place(SitePlan plan, WalkingMap map, String option, String name)
+      throws BadInput {
+    List<String> known = new ArrayList<>();
+    plan.openings().map(Opening::name).forEach(known::add);
+    plan.devices().forEach(device -> known.add(device.name()));
+    plan.floors().forEach(floor -> floor.rooms().stream().map(Room::name).forEach(known::add));
+    if (!known.contains(name)) {
+      throw new BadInput(
+          option,
+          "the plan has no opening, device or room '" + name + "'",
+          "the name of one of them",
+          NearestWord.find(name, known)
+              .map(near -> "did you mean '" + near + "'?")
+              .orElse("see `plan show`"));
+    }
+    Optional<Place> place =
+        plan.openings()
+            .filter(opening -> opening.name().equals(name))
+            .findFirst()
+            .flatMap(map::place)
+            .or(() -> plan.findDevice(name).flatMap(map::place))
+            .or(() -> map.place(name));
+    if (place.isEmpty()) {
+      throw new BadInput(
+          option,
+          "'" + name + "' has no place in the drawing",
+          "a place that is drawn",
+          "give it `at:`, or its room an `outline:`");
+    }
+    return place.get();
+  }
+}
