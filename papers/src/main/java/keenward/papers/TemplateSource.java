@@ -35,6 +35,7 @@ public interface TemplateSource {
           "screen.css",
           "test-sheet.html",
           "work-order.html",
+          "walks.html",
           "zone-schedule.html");
 
   /** The text of a template or style sheet; empty when this source has none of that name. */

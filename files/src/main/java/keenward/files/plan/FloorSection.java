@@ -13,7 +13,6 @@ import keenward.core.plan.Fact;
 import keenward.core.plan.Floor;
 import keenward.core.plan.Furniture;
 import keenward.core.plan.Material;
-import keenward.core.plan.Point;
 import keenward.core.plan.Room;
 import keenward.core.plan.RoomUse;
 import keenward.core.plan.Stair;
@@ -78,16 +77,16 @@ final class FloorSection {
       required("room", Common.room(), "Workshop", "Room of this floor in which it starts.");
   static final Field<String> STAIR_TO =
       required("to", Common.room(), "Landing", "Room of another floor in which it ends.");
-  static final Field<List<BigDecimal>> STAIR_AT =
+  static final Field<Fact<List<BigDecimal>>> STAIR_AT =
       optional(
           "at",
-          Common.coordinates(),
+          Common.coordinates().orUnknown(),
           "[10.2, 1]",
           "Where its first step is, in this floor's unit; walking times need it.");
-  static final Field<List<BigDecimal>> STAIR_ENDS_AT =
+  static final Field<Fact<List<BigDecimal>>> STAIR_ENDS_AT =
       optional(
           "ends at",
-          Common.coordinates(),
+          Common.coordinates().orUnknown(),
           "[10.2, 4]",
           "Where its last step is on the other floor, in the unit of this floor.");
   static final Field<Fact<Length>> STAIR_RUN =
@@ -234,15 +233,8 @@ final class FloorSection {
         name,
         fields.get(STAIR_ROOM),
         fields.get(STAIR_TO),
-        point(fields, STAIR_AT, unit),
-        point(fields, STAIR_ENDS_AT, unit),
+        fields.fact(STAIR_AT).map(coordinates -> Common.point(coordinates, unit)),
+        fields.fact(STAIR_ENDS_AT).map(coordinates -> Common.point(coordinates, unit)),
         fields.fact(STAIR_RUN));
-  }
-
-  private static Fact<Point> point(Fields fields, Field<List<BigDecimal>> field, DrawingUnit unit) {
-    return fields
-        .find(field)
-        .map(coordinates -> Fact.of(Common.point(coordinates, unit)))
-        .orElse(Fact.missing());
   }
 }

@@ -235,6 +235,7 @@ class PaperPackTest {
         .contains(
             "findings",
             "drawing",
+            "walks",
             "zone-schedule",
             "battery-sheet",
             "work-order",
