@@ -137,13 +137,13 @@ public final class Json {
                 "of50", walk.time().seconds(Gait.Share.HALF),
                 "of85", walk.time().seconds(Gait.Share.MOST),
                 "of95", walk.time().seconds(Gait.Share.NEARLY_ALL)),
-        "delaySeconds", walk.delay().map(each -> each.value() / 1000.0).orElse(null),
+        "delaySeconds", walk.delay().map(each -> each.value() / 1000.0),
         "seenBy",
             walk.seenBy().stream()
                 .map(each ->
                     map(
                         "zone", each.zone().number(),
-                        "metres", each.metres().orElse(null),
+                        "metres", each.metres(),
                         "how", each.how()))
                 .toList(),
         "parts",

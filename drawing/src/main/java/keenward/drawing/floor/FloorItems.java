@@ -12,6 +12,7 @@ import keenward.core.plan.DeviceKind;
 import keenward.core.plan.Fact;
 import keenward.core.plan.Floor;
 import keenward.core.plan.Hinge;
+import keenward.core.plan.Point;
 import keenward.core.plan.SitePlan;
 import keenward.core.plan.Stair;
 import keenward.core.plan.Supply;
@@ -140,13 +141,14 @@ final class FloorItems {
     int here = plan.floors().indexOf(floor.floor());
     for (Floor other : plan.floors()) {
       for (Stair stair : other.stairs()) {
-        addStairEnd(wishes, stair, stair.room(), stair.to(), here);
-        addStairEnd(wishes, stair, stair.to(), stair.room(), here);
+        addStairEnd(wishes, stair, stair.room(), stair.to(), stair.at(), here);
+        addStairEnd(wishes, stair, stair.to(), stair.room(), stair.endsAt(), here);
       }
     }
   }
 
-  private void addStairEnd(List<Wish> wishes, Stair stair, String end, String otherEnd, int here) {
+  private void addStairEnd(
+      List<Wish> wishes, Stair stair, String end, String otherEnd, Fact<Point> at, int here) {
     Optional<RoomGeometry> room = floor.findRoom(end);
     if (room.isEmpty()) {
       return;
@@ -164,6 +166,6 @@ final class FloorItems {
                 true,
                 way + otherEnd),
             room,
-            Optional.empty()));
+            at.map(frame::at).find()));
   }
 }

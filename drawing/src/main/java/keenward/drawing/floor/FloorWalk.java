@@ -1,49 +1,83 @@
 package keenward.drawing.floor;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
+import java.util.stream.Collectors;
 import keenward.core.building.walking.Gait;
 import keenward.core.building.walking.SiteWalk;
 import keenward.core.building.walking.WalkingRoute.Leg;
 import keenward.core.plan.Point;
 
 /**
- * The part of a walk that lies on one floor.
+ * The part of walks that lies on one floor along one line, there or back.
  *
- * @param number number of the walk
- * @param walk the walk
- * @param level the part
- * @param ends whether the walk ends on this floor
+ * @param numbers numbers of the walks
+ * @param walks the walks; the line is drawn as for the first
+ * @param level the part of the first
+ * @param ends whether the first walk ends on this floor
  */
-record FloorWalk(int number, SiteWalk walk, Leg.Level level, boolean ends) {
+record FloorWalk(List<Integer> numbers, List<SiteWalk> walks, Leg.Level level, boolean ends) {
 
-  /** The parts of walks on a floor; one that goes back over a line drawn already is left out. */
+  FloorWalk {
+    numbers = List.copyOf(numbers);
+    walks = List.copyOf(walks);
+  }
+
+  /** The parts of walks on a floor, each line once. */
   static List<FloorWalk> of(List<SiteWalk> walks, String floor) {
-    List<FloorWalk> parts = new ArrayList<>();
-    Set<List<Point>> drawn = new HashSet<>();
+    Map<List<Point>, FloorWalk> byLine = new LinkedHashMap<>();
     for (int i = 0; i < walks.size(); i++) {
       List<Leg> legs = walks.get(i).time().route().legs();
       for (Leg leg : legs) {
-        if (leg instanceof Leg.Level level
-            && level.floor().equals(floor)
-            && !drawn.contains(level.points().reversed())
-            && drawn.add(level.points())) {
-          parts.add(new FloorWalk(i + 1, walks.get(i), level, leg == legs.getLast()));
+        if (leg instanceof Leg.Level level && level.floor().equals(floor)) {
+          List<Point> back = level.points().reversed();
+          FloorWalk part =
+              new FloorWalk(
+                  List.of(i + 1), List.of(walks.get(i)), level, leg.equals(legs.getLast()));
+          byLine.merge(byLine.containsKey(back) ? back : level.points(), part, FloorWalk::and);
         }
       }
     }
-    return parts;
+    return List.copyOf(byLine.values());
   }
 
-  /** Its number and how long nearly all such people need for all of it. */
+  private FloorWalk and(FloorWalk other) {
+    List<Integer> allNumbers = new ArrayList<>(numbers);
+    allNumbers.addAll(other.numbers);
+    List<SiteWalk> allWalks = new ArrayList<>(walks);
+    allWalks.addAll(other.walks);
+    return new FloorWalk(allNumbers, allWalks, level, ends);
+  }
+
+  SiteWalk.Kind kind() {
+    return walks.getFirst().kind();
+  }
+
+  /** The walks in words, for those who point at the line. */
+  String title() {
+    return walks.stream()
+        .map(walk -> walk.title() + ", to " + walk.to())
+        .collect(Collectors.joining("; "));
+  }
+
+  /** Numbers, and how long nearly all such people need for all of the longest walk. */
   String label() {
-    return number + ": " + walk.wholeSeconds(Gait.Share.NEARLY_ALL) + " s";
+    int seconds =
+        walks.stream()
+            .mapToInt(walk -> walk.wholeSeconds(Gait.Share.NEARLY_ALL))
+            .max()
+            .orElseThrow();
+    return numbered() + (walks.size() == 1 ? ": " : ": up to ") + seconds + " s";
   }
 
   /** What tells its chip from others. */
   String owner() {
-    return "walk " + number;
+    return "walk " + numbered();
+  }
+
+  String numbered() {
+    return numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
   }
 }

@@ -112,10 +112,10 @@ record Legend(Spot heading, List<Placed> entries, List<Note> notes, double botto
       @Override
       public String caption() {
         return switch (kind) {
-          case ENTRY -> "walk in; its number and time";
-          case EXIT -> "walk out; its number and time";
-          case NIGHT -> "walk at night; its number and time";
-          case ASKED -> "walk; its number and time";
+          case ENTRY -> "walk in; number and time";
+          case EXIT -> "walk out; number and time";
+          case NIGHT -> "walk at night; number and time";
+          case ASKED -> "walk; number and time";
         };
       }
     }
@@ -234,7 +234,7 @@ record Legend(Spot heading, List<Placed> entries, List<Note> notes, double botto
       }
     }
     Set<SiteWalk.Kind> walks = EnumSet.noneOf(SiteWalk.Kind.class);
-    layout.walks().forEach(walk -> walks.add(walk.walk().kind()));
+    layout.walks().forEach(walk -> walks.add(walk.kind()));
     walks.forEach(kind -> entries.add(new Entry.OfWalk(kind)));
     for (FloorLayout.RoomLetter letter : layout.letters()) {
       entries.add(new Entry.Letter(letter.letter(), letter.room()));

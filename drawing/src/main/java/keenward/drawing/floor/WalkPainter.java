@@ -26,10 +26,9 @@ final class WalkPainter {
 
   void paint(FloorWalk part, Frame frame) {
     List<Spot> spots = frame.at(part.level().points());
-    svg.open("g", "class", "walk " + part.walk().kind().word(), "data-walk", part.number());
-    svg.text(
-        "title", "Walk " + part.number() + ", " + part.walk().title() + ", to " + part.walk().to());
-    line(spots, part.walk().kind());
+    svg.open("g", "class", "walk " + part.kind().word(), "data-walk", part.numbered());
+    svg.text("title", "Walk " + part.numbered() + ": " + part.title());
+    line(spots, part.kind());
     Spot begin = spots.getFirst();
     svg.element("circle", "cx", begin.x(), "cy", begin.y(), "r", 2.6, "fill", palette.of(Ink.WALK));
     if (part.ends() && spots.size() > 1) {

@@ -3,10 +3,12 @@ package keenward.core.building.walking;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 import keenward.core.building.FloorGeometry;
 import keenward.core.building.RoomGeometry;
 import keenward.core.building.WallPieces;
@@ -20,7 +22,6 @@ import keenward.core.plan.EdgeSelector;
 import keenward.core.plan.Furniture;
 import keenward.core.plan.Opening;
 import keenward.core.plan.Point;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Where the middle of a walker can be on one floor: the rooms, less a body's half width along walls
@@ -45,7 +46,7 @@ final class FreeFloor {
   private final List<List<Point>> areas;
   private final Barriers edges;
   private final List<Corner> corners = new ArrayList<>();
-  private final int @Nullable [][] seen;
+  private final Map<Integer, int[]> seen = new HashMap<>();
 
   /**
    * A corner round which a way can turn.
@@ -84,7 +85,6 @@ final class FreeFloor {
       addCorners(ring);
     }
     edges = Barriers.of(sides);
-    seen = new int[corners.size()][];
   }
 
   /** The free area of a floor. */
@@ -252,21 +252,18 @@ final class FreeFloor {
   }
 
   private int[] seenFrom(int corner) {
-    int[] known = seen[corner];
-    if (known == null) {
-      Corner here = corners.get(corner);
-      known =
-          Arrays.stream(seenFrom(here.at(), sight(here.at())))
-              .filter(other -> other != corner && here.touches(corners.get(other).at()))
+    return seen.computeIfAbsent(
+        corner,
+        number -> {
+          Corner here = corners.get(number);
+          return Arrays.stream(seenFrom(here.at(), sight(here.at())))
+              .filter(other -> other != number && here.touches(corners.get(other).at()))
               .toArray();
-      seen[corner] = known;
-    }
-    return known;
+        });
   }
 
   private int[] seenFrom(Point place, SeenArea sight) {
-    return Stream.iterate(0, i -> i < corners.size(), i -> i + 1)
-        .mapToInt(Integer::intValue)
+    return IntStream.range(0, corners.size())
         .filter(i -> corners.get(i).touches(place) && sight.sees(corners.get(i).at()))
         .toArray();
   }

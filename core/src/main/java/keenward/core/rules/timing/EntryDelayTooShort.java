@@ -139,19 +139,14 @@ public final class EntryDelayTooShort implements Rule {
           input.settings().findEntryDelay(way.zone().entryDelay().orElse(1));
       for (Walk walk : way.walks()) {
         if (walk.habitual().isPresent() && delay.isPresent()) {
-          judge(input, way, walk, walk.habitual().get(), delay.get(), report);
+          judge(way, walk, walk.habitual().get(), delay.get(), report);
         }
       }
     }
   }
 
   private static void judge(
-      CheckInput input,
-      EntryWay way,
-      Walk walk,
-      Walk.Habitual habitual,
-      Settings.Resolved delay,
-      Report report) {
+      EntryWay way, Walk walk, Walk.Habitual habitual, Settings.Resolved delay, Report report) {
     PlanPath place =
         PlanPath.of("people", habitual.person().name(), "habits", habitual.habit().name());
     String question =
