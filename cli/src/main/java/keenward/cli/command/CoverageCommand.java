@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import keenward.cli.json.Json;
 import keenward.cli.text.CoverageText;
-import keenward.drawing.floor.FloorOptions;
 import keenward.usecases.coverage.SiteCoverage;
 import keenward.usecases.site.BadInput;
 import keenward.usecases.site.SiteFiles;
@@ -41,11 +40,7 @@ public final class CoverageCommand implements Callable<Integer> {
             switch (choice.format) {
               case text -> CoverageText.of(coverage);
               case json -> Json.coverage(coverage);
-              case svg ->
-                  choice.svg(
-                      coverage.site().plan(),
-                      coverage.building(),
-                      FloorOptions.desk().coverage(coverage.map()));
+              case svg -> coverage.svg(choice.floor);
             });
     return Exit.FINE;
   }

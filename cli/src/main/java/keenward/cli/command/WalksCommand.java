@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import keenward.cli.json.Json;
 import keenward.cli.text.WalksText;
-import keenward.drawing.floor.FloorOptions;
 import keenward.usecases.job.JobOptions;
 import keenward.usecases.job.Keenward;
 import keenward.usecases.site.BadInput;
@@ -70,11 +69,7 @@ public final class WalksCommand implements Callable<Integer> {
             switch (choice.format) {
               case text -> WalksText.of(walks);
               case json -> Json.walks(walks);
-              case svg ->
-                  choice.svg(
-                      file.plan(),
-                      walks.building(),
-                      FloorOptions.desk().walks(walks.walks().walks()));
+              case svg -> walks.svg(choice.floor);
             });
     return Exit.FINE;
   }

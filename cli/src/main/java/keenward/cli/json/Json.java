@@ -7,6 +7,7 @@ import java.util.Map;
 import keenward.core.building.coverage.CoverageMap;
 import keenward.core.building.coverage.Gap;
 import keenward.core.building.walking.Gait;
+import keenward.core.building.walking.Sightings;
 import keenward.core.building.walking.SiteWalk;
 import keenward.core.building.walking.WalkingRoute;
 import keenward.core.dialogue.order.OrderSheet;
@@ -120,42 +121,43 @@ public final class Json {
 
   private static Map<String, Object> walk(SiteWalk walk) {
     WalkingRoute route = walk.time().route();
-    return map(
-        "kind", walk.kind().word(),
-        "title", walk.title(),
-        "from", walk.from(),
-        "to", walk.to(),
-        "levelMetres", route.levelMetres(),
-        "stairMetres", route.stairMetres(),
-        "rooms", route.rooms(),
-        "openings", route.crossings().stream().map(each -> each.passage().name()).toList(),
-        "pace", walk.time().pace().word(),
-        "doorSeconds", walk.time().doorSeconds(),
-        "keypadSeconds", walk.time().keypadSeconds(),
-        "seconds",
-            map(
-                "of50", walk.time().seconds(Gait.Share.HALF),
-                "of85", walk.time().seconds(Gait.Share.MOST),
-                "of95", walk.time().seconds(Gait.Share.NEARLY_ALL)),
-        "delaySeconds", walk.delay().map(each -> each.value() / 1000.0),
-        "seenBy",
-            walk.seenBy().stream()
-                .map(each ->
-                    map(
-                        "zone", each.zone().number(),
-                        "metres", each.metres(),
-                        "how", each.how()))
-                .toList(),
-        "parts",
-            route.legs().stream()
-                .map(leg ->
-                    switch (leg) {
-                      case WalkingRoute.Leg.Level level ->
-                          map("floor", level.floor(), "pointsMetres", points(level.points()));
-                      case WalkingRoute.Leg.Flight flight ->
-                          map("stair", flight.stair().name(), "runMetres", flight.metres());
-                    })
-                .toList());
+    Map<String, Object> json =
+        map(
+            "kind", walk.kind().word(),
+            "title", walk.title(),
+            "from", walk.from(),
+            "to", walk.to(),
+            "levelMetres", route.levelMetres(),
+            "stairMetres", route.stairMetres(),
+            "rooms", route.rooms(),
+            "openings", route.crossings().stream().map(each -> each.passage().name()).toList(),
+            "pace", walk.time().pace().word(),
+            "doorSeconds", walk.time().doorSeconds(),
+            "keypadSeconds", walk.time().keypadSeconds(),
+            "seconds",
+                map(
+                    "of50", walk.time().seconds(Gait.Share.HALF),
+                    "of85", walk.time().seconds(Gait.Share.MOST),
+                    "of95", walk.time().seconds(Gait.Share.NEARLY_ALL)),
+            "seenBy", walk.seenBy().stream().map(Json::sighting).toList(),
+            "parts",
+                route.legs().stream()
+                    .map(leg ->
+                        switch (leg) {
+                          case WalkingRoute.Leg.Level level ->
+                              map("floor", level.floor(), "pointsMetres", points(level.points()));
+                          case WalkingRoute.Leg.Flight flight ->
+                              map("stair", flight.stair().name(), "runMetres", flight.metres());
+                        })
+                    .toList());
+    walk.delay().ifPresent(delay -> json.put("delaySeconds", delay.value() / 1000.0));
+    return json;
+  }
+
+  private static Map<String, Object> sighting(Sightings.Sighting sighting) {
+    Map<String, Object> json = map("zone", sighting.zone().number(), "how", sighting.how());
+    sighting.metres().ifPresent(metres -> json.put("metres", metres));
+    return json;
   }
 
   private static Map<String, Object> gap(Gap gap) {

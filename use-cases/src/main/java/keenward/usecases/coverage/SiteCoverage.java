@@ -2,7 +2,11 @@ package keenward.usecases.coverage;
 
 import keenward.core.building.Building;
 import keenward.core.building.coverage.CoverageMap;
+import keenward.drawing.floor.FloorOptions;
+import keenward.usecases.pictures.FloorPicture;
+import keenward.usecases.site.BadInput;
 import keenward.usecases.site.SiteFile;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the detectors of a site see, and where nobody looks.
@@ -17,5 +21,14 @@ public record SiteCoverage(SiteFile site, Building building, CoverageMap map) {
   public static SiteCoverage of(SiteFile site) {
     Building building = Building.of(site.plan());
     return new SiteCoverage(site, building, CoverageMap.of(site.plan(), building));
+  }
+
+  /**
+   * A floor with it.
+   *
+   * @param floor name of the floor; null for the only one that is drawn
+   */
+  public String svg(@Nullable String floor) throws BadInput {
+    return FloorPicture.svg(site.plan(), building, floor, FloorOptions.desk().coverage(map));
   }
 }

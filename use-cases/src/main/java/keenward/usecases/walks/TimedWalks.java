@@ -14,9 +14,12 @@ import keenward.core.plan.Opening;
 import keenward.core.plan.Room;
 import keenward.core.plan.SitePlan;
 import keenward.core.rules.CheckInput;
+import keenward.drawing.floor.FloorOptions;
 import keenward.files.shape.NearestWord;
+import keenward.usecases.pictures.FloorPicture;
 import keenward.usecases.site.BadInput;
 import keenward.usecases.site.SiteFile;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Walks of a site and how long they take.
@@ -58,6 +61,15 @@ public record TimedWalks(SiteFile site, Building building, SiteWalks walks) {
             .stream()
             .toList();
     return new TimedWalks(site, input.building(), new SiteWalks(walks, blocked, notAssessed));
+  }
+
+  /**
+   * A floor with it.
+   *
+   * @param floor name of the floor; null for the only one that is drawn
+   */
+  public String svg(@Nullable String floor) throws BadInput {
+    return FloorPicture.svg(site.plan(), building, floor, FloorOptions.desk().walks(walks.walks()));
   }
 
   private static Place place(SitePlan plan, WalkingMap map, String option, String name)
