@@ -3,7 +3,7 @@ package keenward.usecases.coverage;
 import keenward.core.building.Building;
 import keenward.core.building.coverage.CoverageMap;
 import keenward.drawing.floor.FloorOptions;
-import keenward.usecases.pictures.FloorPicture;
+import keenward.usecases.drawn.FloorPicture;
 import keenward.usecases.site.BadInput;
 import keenward.usecases.site.SiteFile;
 import org.jspecify.annotations.Nullable;

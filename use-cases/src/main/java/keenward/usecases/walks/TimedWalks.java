@@ -16,7 +16,7 @@ import keenward.core.plan.SitePlan;
 import keenward.core.rules.CheckInput;
 import keenward.drawing.floor.FloorOptions;
 import keenward.files.shape.NearestWord;
-import keenward.usecases.pictures.FloorPicture;
+import keenward.usecases.drawn.FloorPicture;
 import keenward.usecases.site.BadInput;
 import keenward.usecases.site.SiteFile;
 import org.jspecify.annotations.Nullable;

@@ -1,4 +1,4 @@
-package keenward.usecases.pictures;
+package keenward.usecases.drawn;
 
 import java.util.List;
 import java.util.Optional;
