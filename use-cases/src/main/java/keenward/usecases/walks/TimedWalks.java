@@ -5,11 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import keenward.core.building.Building;
 import keenward.core.building.walking.Place;
-import keenward.core.building.walking.SiteWalk;
 import keenward.core.building.walking.SiteWalks;
-import keenward.core.building.walking.WalkTime;
 import keenward.core.building.walking.WalkingMap;
-import keenward.core.plan.MissingFact;
 import keenward.core.plan.Opening;
 import keenward.core.plan.Room;
 import keenward.core.plan.SitePlan;
@@ -39,28 +36,14 @@ public record TimedWalks(SiteFile site, Building building, SiteWalks walks) {
   public static TimedWalks between(SiteFile site, CheckInput input, String from, String to)
       throws BadInput {
     WalkingMap map = input.walkingMap();
-    WalkingMap.Search search =
-        map.search(place(site.plan(), map, "--from", from), place(site.plan(), map, "--to", to));
-    List<String> blocked = new ArrayList<>();
-    List<MissingFact> notAssessed = new ArrayList<>();
-    switch (search) {
-      case WalkingMap.Search.Found ignored -> {}
-      case WalkingMap.Search.Blocked(String why) -> blocked.add(why);
-      case WalkingMap.Search.Unknown(MissingFact missing) -> notAssessed.add(missing);
-    }
-    List<SiteWalk> walks =
-        search
-            .find()
-            .map(route ->
-                new SiteWalk(
-                    SiteWalk.Kind.ASKED,
-                    Optional.empty(),
-                    WalkTime.plain(route),
-                    Optional.empty(),
-                    input.sightings().onWalk(route)))
-            .stream()
-            .toList();
-    return new TimedWalks(site, input.building(), new SiteWalks(walks, blocked, notAssessed));
+    return new TimedWalks(
+        site,
+        input.building(),
+        SiteWalks.between(
+            map,
+            input.sightings(),
+            place(site.plan(), map, "--from", from),
+            place(site.plan(), map, "--to", to)));
   }
 
   /**

@@ -215,18 +215,15 @@ final class FreeFloor {
       least[corner] = from.distanceMetres(at);
       open.add(new Reached(least[corner] + at.distanceMetres(to), least[corner], corner));
     }
-    double best = Double.POSITIVE_INFINITY;
-    int last = -1;
-    while (!open.isEmpty() && open.peek().atLeastMetres() < best) {
+    while (!open.isEmpty()) {
       Reached here = open.remove();
       if (here.metres() > least[here.corner()]) {
         continue;
       }
       Point at = corners.get(here.corner()).at();
-      if (toHere.sees(at) && here.atLeastMetres() < best) {
-        best = here.atLeastMetres();
-        last = here.corner();
-        continue;
+      // What a straight line to the end would make of it, it is; no other way can be shorter.
+      if (toHere.sees(at)) {
+        return Optional.of(points(from, to, here.corner(), cameFrom));
       }
       for (int next : seenFrom(here.corner())) {
         Point there = corners.get(next).at();
@@ -238,7 +235,7 @@ final class FreeFloor {
         }
       }
     }
-    return last < 0 ? Optional.empty() : Optional.of(points(from, to, last, cameFrom));
+    return Optional.empty();
   }
 
   private List<Point> points(Point from, Point to, int last, int[] cameFrom) {

@@ -41,6 +41,27 @@ public record SiteWalks(List<SiteWalk> walks, List<String> blocked, List<Missing
     return new Maker(plan, settings, map, sightings).make(ways);
   }
 
+  /** A walk between any two places. */
+  public static SiteWalks between(WalkingMap map, Sightings sightings, Place from, Place to) {
+    return switch (map.search(from, to)) {
+      case WalkingMap.Search.Found(WalkingRoute route) ->
+          new SiteWalks(
+              List.of(
+                  new SiteWalk(
+                      SiteWalk.Kind.ASKED,
+                      Optional.empty(),
+                      WalkTime.plain(route),
+                      Optional.empty(),
+                      sightings.onWalk(route))),
+              List.of(),
+              List.of());
+      case WalkingMap.Search.Blocked(String why) ->
+          new SiteWalks(List.of(), List.of(why), List.of());
+      case WalkingMap.Search.Unknown(MissingFact missing) ->
+          new SiteWalks(List.of(), List.of(), List.of(missing));
+    };
+  }
+
   private static final class Maker {
     private final SitePlan plan;
     private final Settings settings;

@@ -187,6 +187,10 @@ public final class WalkingMap {
 
   /** A shortest walk. */
   public Search search(Place from, Place to) {
+    boolean needsStairs = !from.floor().equals(to.floor());
+    if (needsStairs && stairways.isEmpty() && !notPlaced.isEmpty()) {
+      return new Search.Unknown(notPlaced.getFirst());
+    }
     for (Place end : List.of(from, to)) {
       if (stand(end).isEmpty()) {
         return new Search.Blocked(
@@ -197,7 +201,7 @@ public final class WalkingMap {
     if (legs.isPresent()) {
       return new Search.Found(WalkingRoute.of(building, from, to, legs.get()));
     }
-    if (!from.floor().equals(to.floor()) && !notPlaced.isEmpty()) {
+    if (needsStairs && !notPlaced.isEmpty()) {
       return new Search.Unknown(notPlaced.getFirst());
     }
     return new Search.Blocked(
