@@ -15,6 +15,7 @@ import keenward.core.quantities.Length;
  * @param at where it is on the floor of its room
  * @param height mounting height
  * @param bearing direction it looks, clockwise from north
+ * @param magnet for a magnetic contact: how it and its magnet sit
  * @param supply name of the supply that feeds it
  * @param serial printed serial number, as text
  * @param keypadKind for a keypad: which keypad kind of the panel description it is
@@ -30,6 +31,7 @@ public record Device(
     Fact<Point> at,
     Fact<Length> height,
     Fact<Angle> bearing,
+    Fact<MagnetFit> magnet,
     Fact<String> supply,
     Fact<String> serial,
     Fact<String> keypadKind,

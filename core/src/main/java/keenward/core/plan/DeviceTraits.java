@@ -25,6 +25,8 @@ import keenward.core.quantities.Voltage;
  * @param sensitivity radio sensitivity of a receiver
  * @param frequency radio frequency
  * @param latching whether it stays in alarm until its supply is reset (a wired smoke detector, say)
+ * @param sound how loud it is
+ * @param gaps for a magnetic contact: the gaps at which it closes and opens
  */
 public record DeviceTraits(
     Fact<DeviceKind> kind,
@@ -39,7 +41,9 @@ public record DeviceTraits(
     Fact<Integer> securityGrade,
     Fact<Level> sensitivity,
     Fact<Frequency> frequency,
-    Fact<Boolean> latching) {
+    Fact<Boolean> latching,
+    Fact<SoundOutput> sound,
+    Fact<MagnetGaps> gaps) {
 
   public DeviceTraits {
     inputs = List.copyOf(inputs);
@@ -51,6 +55,8 @@ public record DeviceTraits(
         Fact.missing(),
         Fact.missing(),
         List.of(),
+        Fact.missing(),
+        Fact.missing(),
         Fact.missing(),
         Fact.missing(),
         Fact.missing(),
@@ -78,6 +84,8 @@ public record DeviceTraits(
         securityGrade.or(type.securityGrade),
         sensitivity.or(type.sensitivity),
         frequency.or(type.frequency),
-        latching.or(type.latching));
+        latching.or(type.latching),
+        sound.or(type.sound),
+        gaps.or(type.gaps));
   }
 }

@@ -14,6 +14,7 @@ public sealed interface Quantity
         Level,
         Period,
         Resistance,
+        SoundLevel,
         Span,
         Temperature,
         Voltage {

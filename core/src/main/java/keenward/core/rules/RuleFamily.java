@@ -32,6 +32,8 @@ public enum RuleFamily {
   REPORTING("REP", "reporting"),
   /** What of the building is watched. */
   SURVEY("SUR", "survey"),
+  /** Contacts and magnets. */
+  CONTACTS("CON", "contacts"),
   /** What is kept, and what is due. */
   RECORDS("REC", "records");
 

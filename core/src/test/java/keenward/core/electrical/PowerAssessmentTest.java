@@ -158,7 +158,9 @@ class PowerAssessmentTest {
                 none.securityGrade(),
                 none.sensitivity(),
                 none.frequency(),
-                none.latching()));
+                none.latching(),
+                none.sound(),
+                none.gaps()));
     List<LoadLine> lines =
         only(plan(FULL)
                 .type(new DeviceType("other", none))

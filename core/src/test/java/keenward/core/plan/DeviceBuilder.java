@@ -7,6 +7,7 @@ import keenward.core.quantities.Angle;
 import keenward.core.quantities.Current;
 import keenward.core.quantities.Length;
 import keenward.core.quantities.Period;
+import keenward.core.quantities.SoundLevel;
 import keenward.core.quantities.Voltage;
 
 /** Builds a device of a test's plan. */
@@ -24,6 +25,9 @@ public final class DeviceBuilder {
   private Fact<Period> replaceAfter = Fact.missing();
   private Fact<Integer> grade = Fact.missing();
   private Fact<Boolean> latching = Fact.missing();
+  private Fact<SoundOutput> sound = Fact.missing();
+  private Fact<MagnetGaps> gaps = Fact.missing();
+  private Fact<MagnetFit> magnet = Fact.missing();
   private Fact<String> room = Fact.missing();
   private Fact<String> opening = Fact.missing();
   private Fact<Point> at = Fact.missing();
@@ -162,6 +166,33 @@ public final class DeviceBuilder {
     return this;
   }
 
+  public DeviceBuilder sounds(String level, String distance) {
+    sound =
+        Fact.of(
+            new SoundOutput(
+                Fact.of(Quantities.of(SoundLevel.parse(level))),
+                Fact.of(Quantities.of(Length.parse(distance)))));
+    return this;
+  }
+
+  public DeviceBuilder gaps(String working, String release) {
+    gaps =
+        Fact.of(
+            new MagnetGaps(
+                Fact.of(Quantities.of(Length.parse(working))),
+                Fact.of(Quantities.of(Length.parse(release)))));
+    return this;
+  }
+
+  public DeviceBuilder magnet(String gap, String fromHinge) {
+    magnet =
+        Fact.of(
+            new MagnetFit(
+                Fact.of(Quantities.of(Length.parse(gap))),
+                Fact.of(Quantities.of(Length.parse(fromHinge)))));
+    return this;
+  }
+
   Device build() {
     return new Device(
         name,
@@ -179,12 +210,15 @@ public final class DeviceBuilder {
             grade,
             Fact.missing(),
             Fact.missing(),
-            latching),
+            latching,
+            sound,
+            gaps),
         room,
         opening,
         at,
         height,
         bearing,
+        magnet,
         supply,
         serial,
         Fact.missing(),

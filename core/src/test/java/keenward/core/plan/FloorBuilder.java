@@ -30,7 +30,16 @@ public final class FloorBuilder {
 
   /** A room without a drawing, or with an outline of any form. */
   public FloorBuilder room(String room, RoomUse use, List<Point> outline) {
-    rooms.add(new Room(room, Fact.of(use), outline));
+    rooms.add(new Room(room, Fact.of(use), Fact.missing(), outline));
+    return this;
+  }
+
+  /** Says that what a burglar wants is in a room. */
+  public FloorBuilder target(String room) {
+    rooms.replaceAll(each ->
+        each.name().equals(room)
+            ? new Room(room, each.use(), Fact.of(true), each.outline())
+            : each);
     return this;
   }
 

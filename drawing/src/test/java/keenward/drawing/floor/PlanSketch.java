@@ -65,7 +65,7 @@ final class PlanSketch {
   }
 
   PlanSketch room(String name, RoomUse use, double... coordinates) {
-    rooms.add(new Room(name, Fact.of(use), points(coordinates)));
+    rooms.add(new Room(name, Fact.of(use), Fact.missing(), points(coordinates)));
     return this;
   }
 
@@ -225,7 +225,9 @@ final class PlanSketch {
             none.securityGrade(),
             none.sensitivity(),
             none.frequency(),
-            none.latching());
+            none.latching(),
+            none.sound(),
+            none.gaps());
     devices.put(
         name,
         new Device(
@@ -237,6 +239,7 @@ final class PlanSketch {
             at,
             Fact.missing(),
             bearing,
+            Fact.missing(),
             Fact.missing(),
             Fact.missing(),
             Fact.missing(),

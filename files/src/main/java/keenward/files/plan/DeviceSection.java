@@ -11,6 +11,7 @@ import keenward.core.plan.DeviceTraits;
 import keenward.core.plan.DeviceType;
 import keenward.core.plan.DrawingUnit;
 import keenward.core.plan.Fact;
+import keenward.core.plan.MagnetFit;
 import keenward.core.quantities.Angle;
 import keenward.core.quantities.Length;
 import keenward.files.shape.Field;
@@ -45,6 +46,26 @@ final class DeviceSection {
           Shapes.quantity(Angle::parse, Angle.units()).orUnknown(),
           "225 deg",
           "Direction in which it looks, clockwise from the top of the plan.");
+  static final Field<Fact<Length>> MAGNET_GAP =
+      optional("gap", Common.length(), "6 mm", "Gap between the two with the leaf shut.");
+  static final Field<Fact<Length>> MAGNET_FROM_HINGE =
+      optional(
+          "from hinge",
+          Common.length(),
+          "0.8 m",
+          "How far along the leaf from its hinge; of no matter for what slides or rolls.");
+  static final MapShape MAGNET_SHAPE =
+      MapShape.of(
+          "magnet",
+          "How a contact and its magnet sit: the magnet on the moving part, the contact on the frame.",
+          MAGNET_GAP,
+          MAGNET_FROM_HINGE);
+  static final Field<Fact<MagnetFit>> MAGNET =
+      optional(
+          "magnet",
+          MAGNET_SHAPE.as(DeviceSection::magnet).orUnknown(),
+          "",
+          "For a magnetic contact: how it and its magnet sit.");
   static final Field<Fact<String>> SUPPLY =
       optional("supply", Common.supply().orUnknown(), "Main", "Supply that feeds it.");
   static final Field<Fact<String>> SERIAL =
@@ -74,6 +95,7 @@ final class DeviceSection {
               AT,
               HEIGHT,
               BEARING,
+              MAGNET,
               SUPPLY,
               SERIAL,
               KEYPAD,
@@ -89,12 +111,14 @@ final class DeviceSection {
               Traits.SENSITIVITY,
               Traits.FREQUENCY,
               Traits.LATCHING,
+              Traits.SOUND,
+              Traits.GAPS,
               FITTED,
               NOTE)
           .example(
               """
               devices:
-                Shop door contact: { type: slim radio contact, room: Shop, opening: Shop door, serial: "0114 2201", fitted: 2026-10-02 }
+                Shop door contact: { type: slim radio contact, room: Shop, opening: Shop door, magnet: { gap: 6 mm, from hinge: 0.8 m }, serial: "0114 2201", fitted: 2026-10-02 }
                 Shop motion: { kind: motion, wiring: wired, room: Shop, at: [5.8, 4.8], height: 2.3 m, bearing: 225 deg, standby current: unknown }
               types:
                 slim radio contact: { kind: contact, wiring: radio, inputs: [contact, terminals, lid] }
@@ -105,6 +129,10 @@ final class DeviceSection {
               """);
 
   private DeviceSection() {}
+
+  private static MagnetFit magnet(Fields fields) {
+    return new MagnetFit(fields.fact(MAGNET_GAP), fields.fact(MAGNET_FROM_HINGE));
+  }
 
   static Device bind(
       String name,
@@ -125,6 +153,7 @@ final class DeviceSection {
         fields.fact(AT).map(coordinates -> Common.point(coordinates, unit)),
         fields.fact(HEIGHT),
         fields.fact(BEARING),
+        fields.fact(MAGNET),
         fields.fact(SUPPLY),
         fields.fact(SERIAL),
         fields.fact(KEYPAD),

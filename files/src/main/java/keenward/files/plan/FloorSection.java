@@ -37,7 +37,14 @@ final class FloorSection {
               "Corners in order, not closed: x to the right, y up, in the floor's unit. Edges that two rooms share are"
                   + " inner walls; all others are outer walls. Edge 1 runs from the first corner to the second.")
           .usual("not drawn");
-  static final MapShape ROOM = MapShape.of("room", "A room.", USE, ROOM_OUTLINE);
+  static final Field<Fact<Boolean>> TARGET =
+      optional(
+              "target",
+              Common.yesNo(),
+              "yes",
+              "Whether what a burglar wants is there: a safe, drugs, the till.")
+          .usual("no");
+  static final MapShape ROOM = MapShape.of("room", "A room.", USE, TARGET, ROOM_OUTLINE);
 
   static final Field<Fact<Material>> WALL_MATERIAL =
       optional(
@@ -216,7 +223,11 @@ final class FloorSection {
   }
 
   private static Room room(String name, Fields fields, DrawingUnit unit) {
-    return new Room(name, fields.fact(USE), Common.points(fields.list(ROOM_OUTLINE), unit));
+    return new Room(
+        name,
+        fields.fact(USE),
+        fields.fact(TARGET),
+        Common.points(fields.list(ROOM_OUTLINE), unit));
   }
 
   private static Wall wall(Fields fields) {

@@ -8,6 +8,8 @@ import keenward.core.plan.CoveragePattern;
 import keenward.core.plan.DeviceKind;
 import keenward.core.plan.DeviceTraits;
 import keenward.core.plan.Fact;
+import keenward.core.plan.MagnetGaps;
+import keenward.core.plan.SoundOutput;
 import keenward.core.plan.Wiring;
 import keenward.core.quantities.Angle;
 import keenward.core.quantities.Current;
@@ -15,6 +17,7 @@ import keenward.core.quantities.Frequency;
 import keenward.core.quantities.Length;
 import keenward.core.quantities.Level;
 import keenward.core.quantities.Period;
+import keenward.core.quantities.SoundLevel;
 import keenward.core.quantities.Voltage;
 import keenward.files.shape.Field;
 import keenward.files.shape.Fields;
@@ -106,6 +109,36 @@ final class Traits {
           "no",
           "Whether it stays in alarm until its supply is reset, as a wired smoke detector may.");
 
+  static final Field<Fact<SoundLevel>> SOUND_LEVEL =
+      optional(
+          "level",
+          Shapes.quantity(SoundLevel::parse, SoundLevel.units()).orUnknown(),
+          "95 dB",
+          "The level, A-weighted.");
+  static final Field<Fact<Length>> SOUND_AT =
+      optional("at", Common.length(), "3 m", "How far from it.");
+  static final MapShape SOUND_SHAPE =
+      MapShape.of(
+          "sound", "How loud a sounder is, as its data sheet states it.", SOUND_LEVEL, SOUND_AT);
+  static final Field<Fact<SoundOutput>> SOUND =
+      optional("sound", SOUND_SHAPE.as(Traits::sound).orUnknown(), "", "How loud it is.");
+  static final Field<Fact<Length>> WORKING_GAP =
+      optional("working", Common.length(), "18 mm", "The widest gap at which it closes.");
+  static final Field<Fact<Length>> RELEASE_GAP =
+      optional("release", Common.length(), "25 mm", "The gap beyond which it is open.");
+  static final MapShape GAPS_SHAPE =
+      MapShape.of(
+          "gaps of a contact",
+          "The gaps between contact and magnet that a data sheet states, on wood or plastic.",
+          WORKING_GAP,
+          RELEASE_GAP);
+  static final Field<Fact<MagnetGaps>> GAPS =
+      optional(
+          "gaps",
+          GAPS_SHAPE.as(Traits::gaps).orUnknown(),
+          "",
+          "For a magnetic contact: the gaps at which it closes and opens.");
+
   static final MapShape TYPE =
       MapShape.of(
               "device type",
@@ -122,11 +155,14 @@ final class Traits {
               SECURITY_GRADE,
               SENSITIVITY,
               FREQUENCY,
-              LATCHING)
+              LATCHING,
+              SOUND,
+              GAPS)
           .example(
               """
               types:
-                slim radio contact: { kind: contact, wiring: radio, inputs: [contact, terminals, lid], cell life: 5 y, replace after: 10 y, frequency: 868.3 MHz }
+                slim radio contact: { kind: contact, wiring: radio, inputs: [contact, terminals, lid], cell life: 5 y, replace after: 10 y, frequency: 868.3 MHz, gaps: { working: 18 mm, release: 25 mm } }
+                inside sounder: { kind: sounder, wiring: wired, sound: { level: 95 dB, at: 3 m } }
                 wide motion:
                   kind: motion
                   wiring: wired
@@ -143,6 +179,14 @@ final class Traits {
         fields.fact(PATTERN), fields.fact(RANGE), fields.fact(ANGLE), fields.fact(PET_ALLOWANCE));
   }
 
+  private static SoundOutput sound(Fields fields) {
+    return new SoundOutput(fields.fact(SOUND_LEVEL), fields.fact(SOUND_AT));
+  }
+
+  private static MagnetGaps gaps(Fields fields) {
+    return new MagnetGaps(fields.fact(WORKING_GAP), fields.fact(RELEASE_GAP));
+  }
+
   static DeviceTraits bind(Fields fields) {
     return new DeviceTraits(
         fields.given(KIND),
@@ -157,6 +201,8 @@ final class Traits {
         fields.fact(SECURITY_GRADE),
         fields.fact(SENSITIVITY),
         fields.fact(FREQUENCY),
-        fields.fact(LATCHING));
+        fields.fact(LATCHING),
+        fields.fact(SOUND),
+        fields.fact(GAPS));
   }
 }

@@ -5,8 +5,8 @@ import keenward.core.building.RoomGeometry;
 import keenward.core.building.plane.SeenArea;
 import keenward.core.plan.Point;
 
-/** Where a detector looks from. */
-final class Eye {
+/** Where a device on a wall looks or sounds from. */
+public final class Eye {
 
   /** A detector on a wall looks from so far in front of it. */
   private static final double CLEAR_METRES = 0.02;
@@ -22,7 +22,7 @@ final class Eye {
    * The place itself where it stands clear of the walls of the room, else the nearest of the places
    * around it that does; empty when it lies too far outside.
    */
-  static Optional<Point> in(RoomGeometry room, Point place) {
+  public static Optional<Point> in(RoomGeometry room, Point place) {
     if (isClear(room, place)) {
       return Optional.of(place);
     }

@@ -87,13 +87,25 @@ final class FreeFloor {
     edges = Barriers.of(sides);
   }
 
-  /** The free area of a floor. */
-  static FreeFloor of(FloorGeometry floor) {
+  /**
+   * The free area of a floor.
+   *
+   * @param avoided places and openings that the walker keeps away from
+   */
+  static FreeFloor of(FloorGeometry floor, Avoided avoided) {
     List<Barrier> walls =
         floor.walls().stream()
-            .flatMap(wall -> WallPieces.of(wall, floor, FreeFloor::isWalkedThrough).stream())
+            .flatMap(wall ->
+                WallPieces.of(
+                    wall,
+                    floor,
+                    opening ->
+                        isWalkedThrough(opening) && !avoided.openings().contains(opening.name()))
+                    .stream())
             .toList();
-    List<List<Point>> solids = floor.floor().furniture().stream().map(Furniture::outline).toList();
+    List<List<Point>> solids =
+        new ArrayList<>(avoided.areas().getOrDefault(floor.name(), List.of()));
+    floor.floor().furniture().stream().map(Furniture::outline).forEach(solids::add);
     return new FreeFloor(
         Shapes.freeOf(
             floor.rooms().stream().map(RoomGeometry::outline).toList(),

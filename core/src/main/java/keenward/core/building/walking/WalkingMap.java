@@ -43,6 +43,7 @@ public final class WalkingMap {
 
   private final SitePlan plan;
   private final Building building;
+  private final Avoided avoided;
   private final Map<String, FreeFloor> floors = new HashMap<>();
   private final Map<Place, Optional<Point>> stands = new HashMap<>();
   private final List<Stairway> stairways = new ArrayList<>();
@@ -68,9 +69,10 @@ public final class WalkingMap {
     }
   }
 
-  private WalkingMap(SitePlan plan, Building building) {
+  private WalkingMap(SitePlan plan, Building building, Avoided avoided) {
     this.plan = plan;
     this.building = building;
+    this.avoided = avoided;
     for (Floor floor : plan.floors()) {
       floor.stairs().forEach(stair -> addStairway(floor, stair));
     }
@@ -78,7 +80,12 @@ public final class WalkingMap {
 
   /** The walks of a plan and the building made of it. */
   public static WalkingMap of(SitePlan plan, Building building) {
-    return new WalkingMap(plan, building);
+    return new WalkingMap(plan, building, Avoided.NOTHING);
+  }
+
+  /** The walks of somebody who keeps away from more than walls and furniture. */
+  public static WalkingMap of(SitePlan plan, Building building, Avoided avoided) {
+    return new WalkingMap(plan, building, avoided);
   }
 
   /** The building. */
@@ -308,7 +315,7 @@ public final class WalkingMap {
 
   private FreeFloor free(String floor) {
     return floors.computeIfAbsent(
-        floor, name -> FreeFloor.of(building.findFloor(name).orElseThrow()));
+        floor, name -> FreeFloor.of(building.findFloor(name).orElseThrow(), avoided));
   }
 
   /** Where one stands at a place. */

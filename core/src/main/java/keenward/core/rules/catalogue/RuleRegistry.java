@@ -9,13 +9,19 @@ import keenward.core.rules.arming.NothingLiveAtHome;
 import keenward.core.rules.arming.OccupiedRoomLive;
 import keenward.core.rules.capacity.PlanExceedsPanel;
 import keenward.core.rules.capacity.SupplyBeyondPanel;
+import keenward.core.rules.contacts.GapTooWide;
+import keenward.core.rules.contacts.OpensBeforeItTrips;
+import keenward.core.rules.contacts.SecondLeafNotWatched;
+import keenward.core.rules.entry.FollowerOffEveryEntryWalk;
 import keenward.core.rules.entry.HabitThroughUndelayedDoor;
 import keenward.core.rules.entry.InstantZoneOnEntryWalk;
 import keenward.core.rules.entry.NoKeypadBehindEntryDoor;
+import keenward.core.rules.fire.AlarmTooQuietAtBed;
 import keenward.core.rules.fire.CarbonMonoxideDetectorMissing;
 import keenward.core.rules.fire.LatchingSmokeWithoutReset;
 import keenward.core.rules.fire.LifeSafetyZoneWeakened;
 import keenward.core.rules.fire.SmokeDetectorMissing;
+import keenward.core.rules.fire.SmokeDetectorTooFar;
 import keenward.core.rules.labels.NameWithoutPlace;
 import keenward.core.rules.labels.ZoneNameUsedTwice;
 import keenward.core.rules.loops.ContactFormUnusual;
@@ -44,8 +50,12 @@ import keenward.core.rules.survey.DetectorInNoZone;
 import keenward.core.rules.survey.DeviceBelowGrade;
 import keenward.core.rules.survey.DrawingDoesNotFit;
 import keenward.core.rules.survey.OpeningNotWatched;
+import keenward.core.rules.survey.SightCutShort;
+import keenward.core.rules.survey.TargetReachedUnseen;
+import keenward.core.rules.timing.EntryDelayLongerThanNeeded;
 import keenward.core.rules.timing.EntryDelayNotSet;
 import keenward.core.rules.timing.EntryDelayTooShort;
+import keenward.core.rules.timing.ExitTimeTooShort;
 import keenward.core.rules.timing.SettingOutsideRegime;
 import keenward.core.rules.users.ArmsButCannotDisarm;
 import keenward.core.rules.users.PartitionWithoutDuressUser;
@@ -74,9 +84,12 @@ public final class RuleRegistry {
           new InstantZoneOnEntryWalk(),
           new NoKeypadBehindEntryDoor(),
           new HabitThroughUndelayedDoor(),
+          new FollowerOffEveryEntryWalk(),
           new SettingOutsideRegime(),
           new EntryDelayNotSet(),
           new EntryDelayTooShort(),
+          new ExitTimeTooShort(),
+          new EntryDelayLongerThanNeeded(),
           new OccupiedRoomLive(),
           new NothingLiveAtHome(),
           new ArmsButCannotDisarm(),
@@ -99,6 +112,8 @@ public final class RuleRegistry {
           new SmokeDetectorMissing(),
           new CarbonMonoxideDetectorMissing(),
           new LatchingSmokeWithoutReset(),
+          new SmokeDetectorTooFar(),
+          new AlarmTooQuietAtBed(),
           new UnusableAccount(),
           new UnfittingEvent(),
           new HelpCallUnheard(),
@@ -107,6 +122,11 @@ public final class RuleRegistry {
           new DetectorInNoZone(),
           new DrawingDoesNotFit(),
           new DeviceBelowGrade(),
+          new TargetReachedUnseen(),
+          new SightCutShort(),
+          new GapTooWide(),
+          new OpensBeforeItTrips(),
+          new SecondLeafNotWatched(),
           new RowNotPlaced(),
           new PastItsLife(),
           new ServiceOverdue());

@@ -66,8 +66,8 @@ final class SleepingRooms {
                             each instanceof ZoneDevice.Unplaced && kinds.contains(each.kind())));
   }
 
-  private static List<Device> detectors(
-      SitePlan plan, ZoneResponse response, Set<DeviceKind> kinds) {
+  /** Detectors of these kinds behind a zone of this response. */
+  static List<Device> detectors(SitePlan plan, ZoneResponse response, Set<DeviceKind> kinds) {
     List<Device> devices = new ArrayList<>();
     for (Zone zone : plan.zones()) {
       if (zone.response() == response) {

@@ -39,7 +39,7 @@ public final class SmokeDetectorMissing implements Rule {
                   + " other side, and levels with none.")
           .consequence("Smoke reaches the people who sleep before the alarm does.")
           .limits(
-              "Goes by rooms: it does not measure the 21 ft (6.4 m) from a bedroom door, nor the size of a level."
+              "Goes by rooms; FIR-05 measures from the bedroom door. It does not measure the size of a level."
                   + " Lofts are not counted as levels. Local code and the authority having jurisdiction decide.")
           .remedy("Plan a smoke detector there.")
           .broken(

@@ -4,16 +4,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import keenward.core.building.Building;
 import keenward.core.building.DevicePlace;
 import keenward.core.building.FloorGeometry;
 import keenward.core.building.OpeningPlace;
-import keenward.core.plan.Coverage;
-import keenward.core.plan.CoveragePattern;
+import keenward.core.building.coverage.DetectorView;
+import keenward.core.building.coverage.DetectorViews;
 import keenward.core.plan.Device;
 import keenward.core.plan.DeviceKind;
-import keenward.core.plan.Fact;
 import keenward.core.plan.Material;
 import keenward.core.plan.Opening;
 import keenward.core.plan.OpeningKind;
@@ -21,16 +21,15 @@ import keenward.core.plan.Point;
 import keenward.core.plan.SitePlan;
 import keenward.core.plan.Zone;
 import keenward.core.plan.ZoneDevice;
-import keenward.core.quantities.Angle;
-import keenward.core.quantities.Length;
 import keenward.core.rules.Kinds;
+import org.jspecify.annotations.Nullable;
 
 /** Which detectors behind burglary zones guard which openings. */
 final class OpeningGuards {
   /** How an opening is guarded. */
   sealed interface Guard {
 
-    /** A detector on it, or one that sees it. */
+    /** A detector on it, or one that sees who comes in by it. */
     record Watched() implements Guard {}
 
     /** Detectors in its room, none of which sees it. */
@@ -40,26 +39,36 @@ final class OpeningGuards {
     record Nothing() implements Guard {}
   }
 
-  private record InRoom(Device device, Optional<Point> at) {}
+  private static final double STEP_METRES = 0.3;
 
   private final Map<String, List<Device>> onOpening = new LinkedHashMap<>();
-  private final Map<String, List<InRoom>> inRoom = new LinkedHashMap<>();
-  private final Map<String, Point> middles = new LinkedHashMap<>();
+  private final Map<String, List<Device>> inRoom = new LinkedHashMap<>();
+  private final Map<String, Point> insides = new LinkedHashMap<>();
+  private final Map<String, String> floorOf = new LinkedHashMap<>();
+  private final List<DetectorView> watching = new ArrayList<>();
   private final List<Zone> placeless = new ArrayList<>();
 
-  OpeningGuards(SitePlan plan, Building building) {
+  OpeningGuards(SitePlan plan, Building building, DetectorViews views) {
     for (FloorGeometry floor : building.floors()) {
       for (OpeningPlace place : floor.openings()) {
-        middles.put(place.opening().name(), place.middle());
+        insides.put(place.opening().name(), step(place));
+        floorOf.put(place.opening().name(), floor.name());
       }
     }
     Map<String, DevicePlace> places = new LinkedHashMap<>();
     building.devices().forEach(place -> places.put(place.device().name(), place));
     for (Zone zone : plan.zones()) {
       if (Kinds.isBurglary(zone.response())) {
-        add(zone, places);
+        add(zone, places, views);
       }
     }
+  }
+
+  /** Where somebody stands who has come in by an opening. */
+  private static Point step(OpeningPlace place) {
+    return new Point(
+        place.middle().xMetres() + STEP_METRES * place.inward().xMetres(),
+        place.middle().yMetres() + STEP_METRES * place.inward().yMetres());
   }
 
   /** Burglary zones that may guard any opening, since the plan does not say where they are. */
@@ -68,22 +77,23 @@ final class OpeningGuards {
   }
 
   Guard guard(Opening opening) {
-    if (onOpening.containsKey(opening.name())) {
+    if (onOpening.containsKey(opening.name()) || isSeen(opening)) {
       return new Guard.Watched();
     }
     List<Device> blind = new ArrayList<>();
-    for (InRoom each : inRoom.getOrDefault(opening.place().room(), List.of())) {
-      if (isShell(each.device().kind(), opening) || sees(each, opening)) {
+    for (Device each : inRoom.getOrDefault(opening.place().room(), List.of())) {
+      boolean isMotion = Kinds.isRoomMotion(each.kind());
+      if (isShell(each.kind(), opening) || (isMotion && maySee(each, opening))) {
         return new Guard.Watched();
       }
-      if (Kinds.isRoomMotion(each.device().kind())) {
-        blind.add(each.device());
+      if (isMotion) {
+        blind.add(each);
       }
     }
     return blind.isEmpty() ? new Guard.Nothing() : new Guard.NotSeen(blind);
   }
 
-  private void add(Zone zone, Map<String, DevicePlace> places) {
+  private void add(Zone zone, Map<String, DevicePlace> places, DetectorViews views) {
     boolean open = zone.devices().isEmpty();
     for (ZoneDevice each : zone.devices()) {
       if (!(each instanceof ZoneDevice.Fitted fitted)) {
@@ -103,9 +113,8 @@ final class OpeningGuards {
             .computeIfAbsent(device.opening().orElse(""), ignored -> new ArrayList<>())
             .add(device);
       } else if (room.isPresent() && device.kind() != DeviceKind.CONTACT) {
-        inRoom
-            .computeIfAbsent(room.get(), ignored -> new ArrayList<>())
-            .add(new InRoom(device, device.at().find()));
+        inRoom.computeIfAbsent(room.get(), ignored -> new ArrayList<>()).add(device);
+        views.views().stream().filter(view -> view.device().equals(device)).forEach(watching::add);
       } else {
         open = true;
       }
@@ -127,35 +136,23 @@ final class OpeningGuards {
     };
   }
 
-  /**
-   * Whether the pattern reaches the middle of the opening; what the plan does not state is taken to
-   * reach.
-   */
-  private boolean sees(InRoom detector, Opening opening) {
-    if (!Kinds.isRoomMotion(detector.device().kind())) {
-      return false;
-    }
-    Optional<Coverage> coverage = detector.device().traits().coverage().find();
-    Optional<Point> target = Optional.ofNullable(middles.get(opening.name()));
-    if (coverage.isEmpty() || target.isEmpty() || detector.at().isEmpty()) {
-      return true;
-    }
-    Point from = detector.at().get();
-    double range = coverage.get().range().map(Length::metres).orElse(Double.MAX_VALUE);
-    if (from.distanceMetres(target.get()) > range) {
-      return false;
-    }
-    Fact<Angle> angle = coverage.get().angle();
-    Fact<Angle> bearing = detector.device().bearing();
-    boolean isFan = coverage.get().pattern().orElse(CoveragePattern.FAN) == CoveragePattern.FAN;
-    if (!isFan || !angle.isGiven() || !bearing.isGiven()) {
-      return true;
-    }
-    double east = target.get().xMetres() - from.xMetres();
-    double north = target.get().yMetres() - from.yMetres();
-    double towards = Math.toDegrees(Math.atan2(east, north));
-    double looking = bearing.map(Angle::degrees).orElse(0.0);
-    double off = Math.abs(Math.IEEEremainder(towards - looking, 360));
-    return off <= angle.map(Angle::degrees).orElse(360.0) / 2;
+  /** Whether somebody who comes in by the opening is seen there by any detector of the floor. */
+  private boolean isSeen(Opening opening) {
+    Point inside = inside(opening);
+    return inside != null
+        && watching.stream()
+            .anyMatch(view ->
+                Objects.equals(view.floor(), floorOf.get(opening.name()))
+                    && view.seen().sees(inside));
+  }
+
+  /** Whether a motion detector of its room may see it, since the plan does not say what it sees. */
+  private boolean maySee(Device detector, Opening opening) {
+    return inside(opening) == null
+        || watching.stream().noneMatch(view -> view.device().equals(detector));
+  }
+
+  private @Nullable Point inside(Opening opening) {
+    return insides.get(opening.name());
   }
 }

@@ -32,9 +32,9 @@ public final class OpeningNotWatched implements Rule {
           .limits(
               "An opening of the lowest floor can be reached, one higher up only where the plan says so. A"
                   + " glass-break or shock detector in the room guards its panes, a curtain or beam any opening of the"
-                  + " room. A motion detector counts when its range and angle reach the middle of the opening, walls"
-                  + " and furniture left aside; when they do not, or the opening is only seen from afar, look on site."
-                  + " What the plan does not say about a pattern is taken to reach.")
+                  + " room. A motion detector counts when it sees a place 0.3 m inside the middle of the"
+                  + " opening, walls and furniture in the way; of whichever room it is. One of the room of which the plan"
+                  + " does not say what it sees is taken to see it.")
           .remedy(
               "Plan a detector there, or sign off the exclusion with `excluded:` and the reason.")
           .broken(
@@ -104,7 +104,7 @@ public final class OpeningNotWatched implements Rule {
           "openings: { Front door: { kind: door, between: [Hall, outside] } }");
       return;
     }
-    OpeningGuards guards = new OpeningGuards(plan, input.building());
+    OpeningGuards guards = new OpeningGuards(plan, input.building(), input.views());
     List<String> open = new ArrayList<>();
     for (Floor floor : plan.floors()) {
       boolean isLowest = floor.equals(plan.floors().getFirst());

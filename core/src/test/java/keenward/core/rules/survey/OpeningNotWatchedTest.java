@@ -65,14 +65,18 @@ class OpeningNotWatchedTest {
     assertThat(run(rule, with(CONTACT, device -> device.on("Window"))).judgedCount()).isEqualTo(1);
   }
 
-  /** From (5, 4) the window lies at 225.4 degrees and 5.7 m: atan2(-4.05, -4), hypot(4.05, 4). */
+  /**
+   * The place inside the window is (0.95, 0.3): from (4.98, 3.98), clear of the walls, at 227.6
+   * degrees and 5.46 m: atan2(-4.03, -3.68), hypot(4.03, 3.68).
+   */
   @ParameterizedTest
   @CsvSource({
     "225 deg, 90 deg, 12 m, true",
-    "181 deg, 90 deg, 12 m, true",
-    "180 deg, 90 deg, 12 m, false",
-    "271 deg, 90 deg, 12 m, false",
-    "225 deg, 90 deg, 5.6 m, false"
+    "183 deg, 90 deg, 12 m, true",
+    "182 deg, 90 deg, 12 m, false",
+    "273 deg, 90 deg, 12 m, false",
+    "225 deg, 90 deg, 5.5 m, true",
+    "225 deg, 90 deg, 5.4 m, false"
   })
   void looksAtRangeAndAngleOfAMotionDetector(
       String bearing, String angle, String range, boolean sees) {
