@@ -19,6 +19,7 @@ import keenward.cli.command.RehearseCommand;
 import keenward.cli.command.RulesCommand;
 import keenward.cli.command.SampleCommand;
 import keenward.cli.command.ServeCommand;
+import keenward.cli.command.SuggestCommand;
 import keenward.cli.command.Surroundings;
 import keenward.cli.command.TestPlanCommand;
 import keenward.cli.command.WalksCommand;
@@ -67,6 +68,7 @@ public final class Main implements Runnable {
         .addSubcommand(new PowerCommand(surroundings))
         .addSubcommand(new CoverageCommand(surroundings))
         .addSubcommand(new WalksCommand(surroundings))
+        .addSubcommand(new SuggestCommand(surroundings))
         .addSubcommand(new RehearseCommand(surroundings))
         .addSubcommand(new OrderCommand(surroundings))
         .addSubcommand(new TestPlanCommand(surroundings))

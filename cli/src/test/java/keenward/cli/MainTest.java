@@ -73,6 +73,7 @@ class MainTest {
         "power",
         "coverage",
         "walks",
+        "suggest",
         "rehearse",
         "testplan",
         "order",
@@ -204,7 +205,8 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"check", "power", "coverage", "walks", "rehearse", "testplan", "order"})
+  @ValueSource(
+      strings = {"check", "power", "coverage", "walks", "suggest", "rehearse", "testplan", "order"})
   void runsEveryStageOnASampleSite(String command) {
     Path site = folder.resolve("sample.site.yaml");
     assertThat(
@@ -434,7 +436,8 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"check", "power", "coverage", "walks", "rehearse", "testplan", "order"})
+  @ValueSource(
+      strings = {"check", "power", "coverage", "walks", "suggest", "rehearse", "testplan", "order"})
   void printsEveryStageAsJsonToo(String command) throws IOException {
     Path site = Files.writeString(folder.resolve("kiosk.site.yaml"), FIVE_LINES);
     JsonNode json =

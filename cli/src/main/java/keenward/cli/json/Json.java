@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import keenward.core.building.coverage.CoverageMap;
 import keenward.core.building.coverage.Gap;
+import keenward.core.building.placing.Suggestion;
 import keenward.core.building.walking.Gait;
 import keenward.core.building.walking.Sightings;
 import keenward.core.building.walking.SiteWalk;
@@ -27,6 +28,7 @@ import keenward.usecases.job.SiteJob;
 import keenward.usecases.order.KeyIn;
 import keenward.usecases.rehearse.SiteRehearsal;
 import keenward.usecases.site.SiteFile;
+import keenward.usecases.suggest.SiteSuggestion;
 import keenward.usecases.walks.TimedWalks;
 import keenward.usecases.zonelist.ImportedList;
 import tools.jackson.databind.SerializationFeature;
@@ -107,6 +109,75 @@ public final class Json {
                     "outlineMetres", points(view.seen().outline(CoverageMap.ARC_ERROR_METRES))))
             .toList());
     json.put("notAssessed", missing(coverage.map().notAssessed()));
+    return text(json);
+  }
+
+  /** Where detectors and keypads could go. */
+  public static String suggestion(SiteSuggestion suggested) {
+    Suggestion detectors = suggested.detectors();
+    Map<String, Object> json = head(suggested.site());
+    json.put("share", detectors.wish().share());
+    json.put("seenBy", detectors.wish().times());
+    json.put("atLeast", detectors.atLeast());
+    json.put("gap", detectors.gap());
+    json.put("kept", detectors.kept());
+    json.put(
+        "detectors",
+        detectors.placements().stream()
+            .map(placement -> {
+              Map<String, Object> each =
+                  map(
+                      "name", placement.device().name(),
+                      "type", placement.candidate().type().name(),
+                      "floor", placement.candidate().floor(),
+                      "room", placement.candidate().room(),
+                      "atMetres", points(List.of(placement.candidate().at())).getFirst(),
+                      "mount", placement.candidate().mount().words(),
+                      "seenSquareMetres", placement.squareMetres(),
+                      "reason", placement.reason());
+              placement
+                  .candidate()
+                  .bearingDegrees()
+                  .ifPresent(degrees -> each.put("bearingDegrees", degrees));
+              return each;
+            })
+            .toList());
+    json.put("planLines", suggested.planLines());
+    json.put(
+        "rooms",
+        detectors.rooms().stream()
+            .map(room ->
+                map(
+                    "room", room.room(),
+                    "before", room.before(),
+                    "after", room.after(),
+                    "most", room.most(),
+                    "places", room.candidates()))
+            .toList());
+    json.put(
+        "keypads",
+        suggested.keypads().places().stream()
+            .map(place -> {
+              Map<String, Object> each =
+                  map(
+                      "partition",
+                      place.partition(),
+                      "floor",
+                      place.floor(),
+                      "room",
+                      place.room(),
+                      "atMetres",
+                      points(List.of(place.at())).getFirst(),
+                      "doors",
+                      place.seconds().entrySet().stream()
+                          .map(door -> map("door", door.getKey(), "seconds", door.getValue()))
+                          .toList());
+              place.nowSeconds().ifPresent(now -> each.put("nowSeconds", now));
+              return each;
+            })
+            .toList());
+    json.put("noKeypadPlace", suggested.keypads().none());
+    json.put("notAssessed", missing(detectors.notAssessed()));
     return text(json);
   }
 

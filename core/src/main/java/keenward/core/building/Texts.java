@@ -11,17 +11,17 @@ import keenward.core.plan.Point;
  *
  * @param unit the unit
  */
-record Texts(DrawingUnit unit) {
+public record Texts(DrawingUnit unit) {
 
   private static final double METRES_A_FOOT = 0.3048;
 
   /** A length to a thousandth, such as {@code 1.25 m}. */
-  String length(double metres) {
+  public String length(double metres) {
     return number(metres) + " " + unit.word();
   }
 
   /** A place as a plan writes it, such as {@code [6, 0]}. */
-  String place(Point point) {
+  public String place(Point point) {
     return "[" + number(point.xMetres()) + ", " + number(point.yMetres()) + "]";
   }
 

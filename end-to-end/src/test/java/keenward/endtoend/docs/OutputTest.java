@@ -75,6 +75,11 @@ class OutputTest {
   }
 
   @Test
+  void suggest() throws IOException {
+    assertThat(printed("suggest", BAKERY, blind())).isEqualTo(documented("suggest"));
+  }
+
+  @Test
   void importZones() throws IOException {
     Path list = Files.writeString(folder.resolve("list.csv"), "No;Name;Sensor\n1;Hall;PIR\n");
     String plan = folder.resolve("list.site.yaml").toString();

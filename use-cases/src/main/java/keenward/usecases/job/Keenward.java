@@ -1,6 +1,7 @@
 package keenward.usecases.job;
 
 import keenward.core.building.coverage.CoverageMap;
+import keenward.core.building.placing.Wish;
 import keenward.core.progress.Progress;
 import keenward.core.proof.TestPlan;
 import keenward.core.rules.CheckInput;
@@ -13,6 +14,7 @@ import keenward.usecases.panel.PanelInUse;
 import keenward.usecases.rehearse.Rehearser;
 import keenward.usecases.site.BadInput;
 import keenward.usecases.site.SiteFile;
+import keenward.usecases.suggest.SiteSuggestion;
 import keenward.usecases.walks.TimedWalks;
 import org.jspecify.annotations.Nullable;
 
@@ -69,6 +71,12 @@ public final class Keenward {
   public TimedWalks walk(SiteFile site, String from, String to, JobOptions options)
       throws BadInput {
     return TimedWalks.between(site, input(site, panel(site, options), options), from, to);
+  }
+
+  /** Where detectors and keypads could go. */
+  public SiteSuggestion suggest(SiteFile site, Wish wish, JobOptions options, Progress progress)
+      throws BadInput {
+    return SiteSuggestion.of(site, input(site, panel(site, options), options), wish, progress);
   }
 
   /** Everything. */

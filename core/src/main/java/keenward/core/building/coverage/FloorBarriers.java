@@ -18,7 +18,7 @@ import keenward.core.quantities.Length;
  * detector alarms where both its parts see; microwave passes all that infra-red passes, so the same
  * barriers bound it.
  */
-final class FloorBarriers {
+public final class FloorBarriers {
 
   /**
    * What is lower than this hides nobody who walks upright. Common practice, no source: about the
@@ -28,7 +28,8 @@ final class FloorBarriers {
 
   private FloorBarriers() {}
 
-  static Barriers of(FloorGeometry floor) {
+  /** The barriers of a floor. */
+  public static Barriers of(FloorGeometry floor) {
     List<Barrier> barriers = new ArrayList<>();
     for (WallSegment wall : floor.walls()) {
       if (hides(wall.height())) {

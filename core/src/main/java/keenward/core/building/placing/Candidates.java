@@ -1,0 +1,250 @@
+package keenward.core.building.placing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import keenward.core.building.FloorGeometry;
+import keenward.core.building.OpeningPlace;
+import keenward.core.building.RoomGeometry;
+import keenward.core.building.coverage.FloorBarriers;
+import keenward.core.building.placing.Candidate.Mount;
+import keenward.core.building.plane.Barriers;
+import keenward.core.building.plane.Polygons;
+import keenward.core.building.plane.SeenArea;
+import keenward.core.building.plane.Sweep;
+import keenward.core.plan.Coverage;
+import keenward.core.plan.CoveragePattern;
+import keenward.core.plan.DeviceType;
+import keenward.core.plan.Furniture;
+import keenward.core.plan.Material;
+import keenward.core.plan.OpeningKind;
+import keenward.core.plan.Point;
+import keenward.core.quantities.Angle;
+import keenward.core.quantities.Length;
+
+/**
+ * Places at which a detector could go on one floor: corners, walls every 1.5 m, and for what looks
+ * all round the ceiling every metre; in a corner it looks along the middle of the corner or 15
+ * degrees beside it, on a wall straight out or 40 degrees to either side.
+ */
+final class Candidates {
+
+  private static final double CLEAR_METRES = 0.1;
+  private static final double WALL_STEP_METRES = 1.5;
+  private static final double CEILING_STEP_METRES = 1;
+  private static final double FROM_WALL_METRES = 0.8;
+  private static final double GLARE_RADIANS = Math.toRadians(20);
+  private static final double[] IN_CORNER = {0, Math.toRadians(15), -Math.toRadians(15)};
+  private static final double[] ON_WALL = {0, Math.toRadians(40), -Math.toRadians(40)};
+
+  private final FloorGeometry floor;
+  private final List<DeviceType> types;
+  private final Barriers barriers;
+  private final List<Candidate> found = new ArrayList<>();
+
+  private Candidates(FloorGeometry floor, List<DeviceType> types) {
+    this.floor = floor;
+    this.types = types;
+    barriers = FloorBarriers.of(floor);
+  }
+
+  /** The places of a room for each of these types, in a fixed order. */
+  static List<Candidate> in(FloorGeometry floor, List<RoomGeometry> rooms, List<DeviceType> types) {
+    Candidates candidates = new Candidates(floor, types);
+    for (RoomGeometry room : rooms) {
+      for (DeviceType type : types) {
+        candidates.add(room, type);
+      }
+    }
+    return candidates.found;
+  }
+
+  private void add(RoomGeometry room, DeviceType type) {
+    Coverage coverage = type.traits().coverage().find().orElseThrow();
+    double range = coverage.range().map(Length::metres).orElse(0.0);
+    if (coverage.pattern().orElse(CoveragePattern.FAN) == CoveragePattern.CEILING) {
+      onCeiling(room, type, range);
+      return;
+    }
+    double span = Math.toRadians(coverage.angle().map(Angle::degrees).orElse(0.0));
+    List<Point> outline = room.outline();
+    boolean toTheLeft = Polygons.signedArea(outline) > 0;
+    for (int i = 0; i < outline.size(); i++) {
+      Point before = outline.get((i + outline.size() - 1) % outline.size());
+      Point corner = outline.get(i);
+      Point after = outline.get((i + 1) % outline.size());
+      double turn = Polygons.turn(before, corner, after);
+      boolean isCorner = (toTheLeft ? turn : -turn) > 1e-6;
+      if (isCorner) {
+        double middle = middleOfCorner(before, corner, after);
+        for (double off : IN_CORNER) {
+          at(
+              room,
+              type,
+              step(corner, middle, CLEAR_METRES * 1.5),
+              middle + off,
+              span,
+              range,
+              Mount.CORNER);
+        }
+      }
+      alongWall(room, type, corner, after, toTheLeft, span, range);
+    }
+  }
+
+  /** The direction that halves an inner corner. */
+  private static double middleOfCorner(Point before, Point corner, Point after) {
+    double one = direction(corner, before);
+    double other = direction(corner, after);
+    return Math.atan2(Math.sin(one) + Math.sin(other), Math.cos(one) + Math.cos(other));
+  }
+
+  private void alongWall(
+      RoomGeometry room,
+      DeviceType type,
+      Point from,
+      Point to,
+      boolean toTheLeft,
+      double span,
+      double range) {
+    double length = from.distanceMetres(to);
+    int places = (int) Math.floor(length / WALL_STEP_METRES);
+    double inward = direction(from, to) + (toTheLeft ? Math.PI / 2 : -Math.PI / 2);
+    for (int i = 1; i <= places; i++) {
+      Point on = Polygons.along(from, to, i / (places + 1.0));
+      if (isInOpening(on)) {
+        continue;
+      }
+      for (double off : ON_WALL) {
+        at(room, type, step(on, inward, CLEAR_METRES), inward + off, span, range, Mount.WALL);
+      }
+    }
+  }
+
+  private boolean isInOpening(Point place) {
+    return floor.openings().stream()
+        .anyMatch(opening ->
+            Polygons.distance(opening.leftJamb(), opening.rightJamb(), place) < CLEAR_METRES);
+  }
+
+  private void onCeiling(RoomGeometry room, DeviceType type, double range) {
+    double west = Double.MAX_VALUE;
+    double east = -Double.MAX_VALUE;
+    double south = Double.MAX_VALUE;
+    double north = -Double.MAX_VALUE;
+    for (Point corner : room.outline()) {
+      west = Math.min(west, corner.xMetres());
+      east = Math.max(east, corner.xMetres());
+      south = Math.min(south, corner.yMetres());
+      north = Math.max(north, corner.yMetres());
+    }
+    addRound(room, type, room.centre(), range);
+    for (double x = west + FROM_WALL_METRES; x < east; x += CEILING_STEP_METRES) {
+      for (double y = south + FROM_WALL_METRES; y < north; y += CEILING_STEP_METRES) {
+        Point place = new Point(x, y);
+        if (room.contains(place) && room.distanceToWallsMetres(place) >= FROM_WALL_METRES - 1e-9) {
+          addRound(room, type, place, range);
+        }
+      }
+    }
+  }
+
+  private void addRound(RoomGeometry room, DeviceType type, Point place, double range) {
+    found.add(
+        new Candidate(
+            type,
+            types.indexOf(type),
+            floor.name(),
+            room.name(),
+            place,
+            Optional.empty(),
+            Mount.CEILING,
+            Sweep.from(place, range, -Math.PI, SeenArea.FULL_TURN, barriers),
+            Optional.empty()));
+  }
+
+  private void at(
+      RoomGeometry room,
+      DeviceType type,
+      Point place,
+      double looking,
+      double span,
+      double range,
+      Mount mount) {
+    if (!room.contains(place) || isInFurniture(floor, place)) {
+      return;
+    }
+    // Whole degrees and centimetres, as they would be written in the plan.
+    double bearing = Math.round(90 - Math.toDegrees(looking));
+    double turned = ((bearing % 360) + 360) % 360;
+    double direction = Math.toRadians(90 - turned);
+    Point rounded =
+        new Point(
+            Math.round(place.xMetres() * 100) / 100.0, Math.round(place.yMetres() * 100) / 100.0);
+    if (!room.contains(rounded)) {
+      return;
+    }
+    SeenArea seen = Sweep.from(rounded, range, direction - span / 2, span, barriers);
+    found.add(
+        new Candidate(
+            type,
+            types.indexOf(type),
+            floor.name(),
+            room.name(),
+            rounded,
+            Optional.of(turned),
+            mount,
+            seen,
+            glare(rounded, direction, range)));
+  }
+
+  /** The pane to outside at which a detector looks straight, near enough to matter. */
+  private Optional<String> glare(Point place, double direction, double range) {
+    for (OpeningPlace opening : floor.openings()) {
+      boolean isPane =
+          opening.opening().isOutside()
+              && switch (opening.opening().kind()) {
+                case WINDOW, FIXED_WINDOW, ROOF_WINDOW -> true;
+                default -> isGlass(opening);
+              };
+      double off =
+          Math.abs(
+              Math.IEEEremainder(
+                  direction(place, opening.middle()) - direction, SeenArea.FULL_TURN));
+      if (isPane
+          && off < GLARE_RADIANS
+          && place.distanceMetres(opening.middle()) <= range
+          && isClear(place, opening.middle())) {
+        return Optional.of(opening.opening().name());
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean isGlass(OpeningPlace opening) {
+    return opening.opening().kind() != OpeningKind.DOORWAY
+        && opening.opening().material().find().filter(each -> each == Material.GLASS).isPresent();
+  }
+
+  /** Whether nothing stands between a place and nearly all of the way to another. */
+  private boolean isClear(Point from, Point to) {
+    return Sweep.from(from, from.distanceMetres(to), -Math.PI, SeenArea.FULL_TURN, barriers)
+        .sees(Polygons.along(from, to, 0.98));
+  }
+
+  static boolean isInFurniture(FloorGeometry floor, Point place) {
+    return floor.floor().furniture().stream()
+        .map(Furniture::outline)
+        .anyMatch(outline -> Polygons.contains(outline, place));
+  }
+
+  private static double direction(Point from, Point to) {
+    return Math.atan2(to.yMetres() - from.yMetres(), to.xMetres() - from.xMetres());
+  }
+
+  private static Point step(Point from, double direction, double metres) {
+    return new Point(
+        from.xMetres() + metres * Math.cos(direction),
+        from.yMetres() + metres * Math.sin(direction));
+  }
+}

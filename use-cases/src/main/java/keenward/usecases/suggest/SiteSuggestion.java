@@ -1,0 +1,116 @@
+package keenward.usecases.suggest;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import keenward.core.building.Texts;
+import keenward.core.building.placing.Candidate;
+import keenward.core.building.placing.DetectorPlacer;
+import keenward.core.building.placing.KeypadPlacer;
+import keenward.core.building.placing.Suggestion;
+import keenward.core.building.placing.Wish;
+import keenward.core.plan.DeviceType;
+import keenward.core.plan.DrawingUnit;
+import keenward.core.plan.Floor;
+import keenward.core.plan.Room;
+import keenward.core.plan.SitePlan;
+import keenward.core.progress.Progress;
+import keenward.core.rules.CheckInput;
+import keenward.drawing.floor.FloorOptions;
+import keenward.files.shape.NearestWord;
+import keenward.usecases.drawn.FloorPicture;
+import keenward.usecases.site.BadInput;
+import keenward.usecases.site.SiteFile;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where detectors and keypads of a site could go.
+ *
+ * @param site the plan and its file
+ * @param detectors the detectors
+ * @param keypads for each partition with entry doors the keypad place of least delay
+ */
+public record SiteSuggestion(
+    SiteFile site, Suggestion detectors, KeypadPlacer.KeypadPlaces keypads) {
+
+  /** The proposal for a site. */
+  public static SiteSuggestion of(SiteFile site, CheckInput input, Wish wish, Progress progress)
+      throws BadInput {
+    SitePlan plan = site.plan();
+    checkNames(
+        "--room",
+        "room",
+        wish.rooms(),
+        plan.floors().stream().flatMap(floor -> floor.rooms().stream()).map(Room::name).toList());
+    checkNames(
+        "--type",
+        "device type",
+        wish.types(),
+        plan.types().stream().map(DeviceType::name).toList());
+    Suggestion detectors =
+        DetectorPlacer.propose(plan, input.building(), wish, new ProgrammeChooser(), progress);
+    KeypadPlacer.KeypadPlaces keypads =
+        KeypadPlacer.propose(
+            plan, input.walkingMap(), input.entryWays(), input.sightings(), progress);
+    return new SiteSuggestion(site, detectors, keypads);
+  }
+
+  private static void checkNames(
+      String option, String what, List<String> wanted, List<String> known) throws BadInput {
+    for (String name : wanted) {
+      if (!known.contains(name)) {
+        Optional<String> near = NearestWord.find(name, known);
+        throw new BadInput(
+            option,
+            "the plan has no " + what + " '" + name + "'",
+            "the name of one of them",
+            near.map(word -> "did you mean '" + word + "'?").orElse("see `plan show`"));
+      }
+    }
+  }
+
+  /** The lines that would bring the detectors into the plan. */
+  public List<String> planLines() {
+    List<String> lines = new ArrayList<>();
+    detectors
+        .placements()
+        .forEach(placement ->
+            lines.add(
+                placement.device().name()
+                    + ": { type: "
+                    + placement.candidate().type().name()
+                    + ", room: "
+                    + placement.candidate().room()
+                    + ", at: "
+                    + place(placement.candidate())
+                    + placement
+                        .candidate()
+                        .bearingDegrees()
+                        .map(degrees -> ", bearing: " + Math.round(degrees) + " deg")
+                        .orElse("")
+                    + " }"));
+    return lines;
+  }
+
+  private String place(Candidate candidate) {
+    return new Texts(
+            site.plan()
+                .findFloorOfRoom(candidate.room())
+                .map(Floor::unit)
+                .orElse(DrawingUnit.METRES))
+        .place(candidate.at());
+  }
+
+  /**
+   * A floor with the plan's detectors and those proposed.
+   *
+   * @param floor name of the floor; null for the only one that is drawn
+   */
+  public String svg(@Nullable String floor) throws BadInput {
+    return FloorPicture.svg(
+        detectors.plan(),
+        detectors.building(),
+        floor,
+        FloorOptions.desk().coverage(detectors.coverage()));
+  }
+}

@@ -1,0 +1,5 @@
+/** Where detectors and keypads could go. */
+@NullMarked
+package keenward.usecases.suggest;
+
+import org.jspecify.annotations.NullMarked;
