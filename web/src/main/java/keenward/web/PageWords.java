@@ -1,6 +1,8 @@
 package keenward.web;
 
 import java.util.stream.Collectors;
+import keenward.core.building.placing.KeypadPlacer;
+import keenward.core.building.placing.Suggestion;
 import keenward.core.building.walking.SiteWalk;
 import keenward.core.plan.ArmingMode;
 import keenward.core.plan.Fact;
@@ -89,5 +91,37 @@ public final class PageWords {
         : walk.seenBy().stream()
             .map(each -> each.zone().number() + " " + each.zone().name())
             .collect(Collectors.joining(", "));
+  }
+
+  /** How many detectors are proposed. */
+  public static String detectors(Suggestion suggestion) {
+    int number = suggestion.placements().size();
+    String what =
+        number == 0
+            ? "No motion detector"
+            : number == 1 ? "1 motion detector" : number + " motion detectors";
+    return suggestion.wish().isAfresh()
+        ? what
+        : what + " beside the " + suggestion.kept() + " that are planned and count";
+  }
+
+  /** A share, rounded down, so that 100 % means all of it. */
+  public static String percent(double share) {
+    return (int) Math.floor(share * 100 + 1e-9) + " %";
+  }
+
+  /** Where a keypad could go and what that takes. */
+  public static String keypad(KeypadPlacer.KeypadPlace place) {
+    return Math.round(place.at().xMetres() * 10) / 10.0
+        + " m to the right and "
+        + Math.round(place.at().yMetres() * 10) / 10.0
+        + " m up. 95 of 100 slow people need up to "
+        + place.seconds().entrySet().stream()
+            .map(door -> (int) Math.ceil(door.getValue()) + " s from " + door.getKey())
+            .collect(Collectors.joining(", "))
+        + place
+            .nowSeconds()
+            .map(now -> "; to the keypads of the plan up to " + (int) Math.ceil(now) + " s.")
+            .orElse(".");
   }
 }

@@ -6,6 +6,8 @@ import java.util.Locale;
 public enum Stage {
   /** What goes where. */
   PLAN("Plan"),
+  /** What could be added to it. */
+  SUGGEST("Suggest"),
   /** What is wrong with it. */
   FINDINGS("Findings"),
   /** What it draws. */

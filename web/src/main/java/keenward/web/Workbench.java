@@ -17,11 +17,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import keenward.core.building.placing.Wish;
 import keenward.usecases.job.Keenward;
 import keenward.usecases.job.SiteJob;
 import keenward.usecases.pack.PaperPack;
 import keenward.usecases.pictures.Pictures;
 import keenward.usecases.rehearse.RehearsedScenario;
+import keenward.usecases.suggest.SiteSuggestion;
 
 /** The local web pages, from start to stop. */
 public final class Workbench implements AutoCloseable {
@@ -114,12 +116,24 @@ public final class Workbench implements AutoCloseable {
         values.put("chosen", chosen);
         values.put("scenario", scenarios.get(chosen));
       }
+      case SUGGEST -> values.put("suggestion", suggestion(request, job));
       case PAPERS -> values.put("papers", PaperPack.list(job));
       case PLAN, FINDINGS, POWER, ORDER, TESTS -> {
         // The page itself holds all that these show.
       }
     }
     show(request, 200, stage.address(), values);
+  }
+
+  private static SiteSuggestion suggestion(Context request, SiteJob job) {
+    Wish wish =
+        new Wish(
+            Wish.USUAL.share(),
+            "2".equals(request.queryParam("seen-by")) ? 2 : 1,
+            List.of(),
+            List.of(),
+            "yes".equals(request.queryParam("afresh")));
+    return SiteSuggestion.of(job, wish);
   }
 
   /** The scenario asked for; the first one when the number is none of theirs. */

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import keenward.core.building.coverage.CoverageMap;
+import keenward.core.building.placing.Suggestion;
 import keenward.core.building.walking.SiteWalk;
 import keenward.core.electrical.BatteryNeed;
 import keenward.core.electrical.Certainty;
@@ -88,6 +90,29 @@ public final class Pictures {
         .stream()
         .filter(both -> walks.stream().anyMatch(walk -> walk.time().route().isOn(both.name())))
         .toList();
+  }
+
+  /** The floors on which detectors are proposed, with what all would see then. */
+  public static List<Both> suggestion(Suggestion suggestion) {
+    FloorOptions desk = FloorOptions.desk().coverage(suggestion.coverage());
+    FloorOptions phone = FloorOptions.phone().coverage(suggestion.coverage());
+    List<Both> floors = new ArrayList<>();
+    for (String floor : FloorDrawing.floors(suggestion.building())) {
+      boolean isProposed =
+          suggestion.placements().stream()
+              .anyMatch(placement -> placement.candidate().floor().equals(floor));
+      if (isProposed) {
+        String id = "suggested-" + floors.size() + "-";
+        Optional<String> wide =
+            FloorDrawing.svg(
+                suggestion.plan(), suggestion.building(), floor, desk.idPrefix(id + "wide-"));
+        Optional<String> narrow =
+            FloorDrawing.svg(
+                suggestion.plan(), suggestion.building(), floor, phone.idPrefix(id + "narrow-"));
+        wide.ifPresent(svg -> floors.add(new Both(floor, svg, narrow.orElse(svg))));
+      }
+    }
+    return floors;
   }
 
   private static List<Both> both(SiteJob job, List<FloorMark> flags) {

@@ -19,6 +19,7 @@ import keenward.core.rules.CheckInput;
 import keenward.drawing.floor.FloorOptions;
 import keenward.files.shape.NearestWord;
 import keenward.usecases.drawn.FloorPicture;
+import keenward.usecases.job.SiteJob;
 import keenward.usecases.site.BadInput;
 import keenward.usecases.site.SiteFile;
 import org.jspecify.annotations.Nullable;
@@ -47,6 +48,17 @@ public record SiteSuggestion(
         "device type",
         wish.types(),
         plan.types().stream().map(DeviceType::name).toList());
+    return propose(site, input, wish, progress);
+  }
+
+  /** The proposal for a site of which all else is known. */
+  public static SiteSuggestion of(SiteJob job, Wish wish) {
+    return propose(job.site(), CheckInput.of(job.site().plan()), wish, Progress.SILENT);
+  }
+
+  private static SiteSuggestion propose(
+      SiteFile site, CheckInput input, Wish wish, Progress progress) {
+    SitePlan plan = site.plan();
     Suggestion detectors =
         DetectorPlacer.propose(plan, input.building(), wish, new ProgrammeChooser(), progress);
     KeypadPlacer.KeypadPlaces keypads =
