@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import keenward.core.building.FloorGeometry;
-import keenward.core.building.OpeningPlace;
 import keenward.core.building.RoomGeometry;
 import keenward.core.building.coverage.FloorBarriers;
+import keenward.core.building.coverage.Glare;
 import keenward.core.building.placing.Candidate.Mount;
 import keenward.core.building.plane.Barriers;
 import keenward.core.building.plane.Polygons;
@@ -16,8 +16,7 @@ import keenward.core.plan.Coverage;
 import keenward.core.plan.CoveragePattern;
 import keenward.core.plan.DeviceType;
 import keenward.core.plan.Furniture;
-import keenward.core.plan.Material;
-import keenward.core.plan.OpeningKind;
+import keenward.core.plan.Opening;
 import keenward.core.plan.Point;
 import keenward.core.quantities.Angle;
 import keenward.core.quantities.Length;
@@ -33,7 +32,6 @@ final class Candidates {
   private static final double WALL_STEP_METRES = 1.5;
   private static final double CEILING_STEP_METRES = 1;
   private static final double FROM_WALL_METRES = 0.8;
-  private static final double GLARE_RADIANS = Math.toRadians(20);
   private static final double[] IN_CORNER = {0, Math.toRadians(15), -Math.toRadians(15)};
   private static final double[] ON_WALL = {0, Math.toRadians(40), -Math.toRadians(40)};
 
@@ -195,41 +193,7 @@ final class Candidates {
             Optional.of(turned),
             mount,
             seen,
-            glare(rounded, direction, range)));
-  }
-
-  /** The pane to outside at which a detector looks straight, near enough to matter. */
-  private Optional<String> glare(Point place, double direction, double range) {
-    for (OpeningPlace opening : floor.openings()) {
-      boolean isPane =
-          opening.opening().isOutside()
-              && switch (opening.opening().kind()) {
-                case WINDOW, FIXED_WINDOW, ROOF_WINDOW -> true;
-                default -> isGlass(opening);
-              };
-      double off =
-          Math.abs(
-              Math.IEEEremainder(
-                  direction(place, opening.middle()) - direction, SeenArea.FULL_TURN));
-      if (isPane
-          && off < GLARE_RADIANS
-          && place.distanceMetres(opening.middle()) <= range
-          && isClear(place, opening.middle())) {
-        return Optional.of(opening.opening().name());
-      }
-    }
-    return Optional.empty();
-  }
-
-  private static boolean isGlass(OpeningPlace opening) {
-    return opening.opening().kind() != OpeningKind.DOORWAY
-        && opening.opening().material().find().filter(each -> each == Material.GLASS).isPresent();
-  }
-
-  /** Whether nothing stands between a place and nearly all of the way to another. */
-  private boolean isClear(Point from, Point to) {
-    return Sweep.from(from, from.distanceMetres(to), -Math.PI, SeenArea.FULL_TURN, barriers)
-        .sees(Polygons.along(from, to, 0.98));
+            Glare.find(floor, barriers, rounded, direction, range).map(Opening::name)));
   }
 
   static boolean isInFurniture(FloorGeometry floor, Point place) {

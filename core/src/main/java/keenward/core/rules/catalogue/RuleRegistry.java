@@ -49,6 +49,7 @@ import keenward.core.rules.responses.UnsuitableResponse;
 import keenward.core.rules.survey.DetectorInNoZone;
 import keenward.core.rules.survey.DeviceBelowGrade;
 import keenward.core.rules.survey.DrawingDoesNotFit;
+import keenward.core.rules.survey.LooksStraightAtWindow;
 import keenward.core.rules.survey.OpeningNotWatched;
 import keenward.core.rules.survey.SightCutShort;
 import keenward.core.rules.survey.TargetReachedUnseen;
@@ -124,6 +125,7 @@ public final class RuleRegistry {
           new DeviceBelowGrade(),
           new TargetReachedUnseen(),
           new SightCutShort(),
+          new LooksStraightAtWindow(),
           new GapTooWide(),
           new OpensBeforeItTrips(),
           new SecondLeafNotWatched(),

@@ -12,6 +12,10 @@ import keenward.core.building.FloorGeometry;
 import keenward.core.building.OpeningPlace;
 import keenward.core.building.coverage.DetectorView;
 import keenward.core.building.coverage.DetectorViews;
+import keenward.core.building.coverage.Eye;
+import keenward.core.building.coverage.FloorBarriers;
+import keenward.core.building.plane.SeenArea;
+import keenward.core.building.plane.Sweep;
 import keenward.core.plan.Device;
 import keenward.core.plan.DeviceKind;
 import keenward.core.plan.Material;
@@ -21,6 +25,7 @@ import keenward.core.plan.Point;
 import keenward.core.plan.SitePlan;
 import keenward.core.plan.Zone;
 import keenward.core.plan.ZoneDevice;
+import keenward.core.quantities.Length;
 import keenward.core.rules.Kinds;
 import org.jspecify.annotations.Nullable;
 
@@ -46,6 +51,7 @@ final class OpeningGuards {
   private final Map<String, Point> insides = new LinkedHashMap<>();
   private final Map<String, String> floorOf = new LinkedHashMap<>();
   private final List<DetectorView> watching = new ArrayList<>();
+  private final Map<String, SeenArea> hearing = new LinkedHashMap<>();
   private final List<Zone> placeless = new ArrayList<>();
 
   OpeningGuards(SitePlan plan, Building building, DetectorViews views) {
@@ -56,7 +62,15 @@ final class OpeningGuards {
       }
     }
     Map<String, DevicePlace> places = new LinkedHashMap<>();
-    building.devices().forEach(place -> places.put(place.device().name(), place));
+    for (DevicePlace place : building.devices()) {
+      places.put(place.device().name(), place);
+      if (place.device().kind() == DeviceKind.GLASS_BREAK) {
+        SeenArea heard = hearing(place.device(), place, building);
+        if (heard != null) {
+          hearing.put(place.device().name(), heard);
+        }
+      }
+    }
     for (Zone zone : plan.zones()) {
       if (Kinds.isBurglary(zone.response())) {
         add(zone, places, views);
@@ -83,10 +97,11 @@ final class OpeningGuards {
     List<Device> blind = new ArrayList<>();
     for (Device each : inRoom.getOrDefault(opening.place().room(), List.of())) {
       boolean isMotion = Kinds.isRoomMotion(each.kind());
-      if (isShell(each.kind(), opening) || (isMotion && maySee(each, opening))) {
+      boolean isShell = isShell(each.kind(), opening);
+      if ((isShell && mayHear(each, opening)) || (isMotion && maySee(each, opening))) {
         return new Guard.Watched();
       }
-      if (isMotion) {
+      if (isMotion || isShell) {
         blind.add(each);
       }
     }
@@ -150,6 +165,42 @@ final class OpeningGuards {
   private boolean maySee(Device detector, Opening opening) {
     return inside(opening) == null
         || watching.stream().noneMatch(view -> view.device().equals(detector));
+  }
+
+  /**
+   * Whether an acoustic glass-break detector reaches a pane: within its range and in line of sight.
+   * What the plan does not say is taken to reach; so are all other shell detectors.
+   */
+  private boolean mayHear(Device detector, Opening opening) {
+    Point inside = inside(opening);
+    SeenArea heard = hearing.get(detector.name());
+    return detector.kind() != DeviceKind.GLASS_BREAK
+        || inside == null
+        || heard == null
+        || heard.sees(inside);
+  }
+
+  /** What an acoustic detector hears; null when the plan does not say enough. */
+  private static @Nullable SeenArea hearing(Device device, DevicePlace place, Building building) {
+    Optional<FloorGeometry> floor = building.findFloor(place.floor());
+    Optional<Point> ear =
+        floor
+            .flatMap(on -> place.room().flatMap(on::findRoom))
+            .flatMap(room -> place.at().flatMap(at -> Eye.in(room, at)));
+    Optional<Double> range =
+        device
+            .traits()
+            .coverage()
+            .find()
+            .flatMap(coverage -> coverage.range().map(Length::metres).find());
+    return ear.isEmpty() || range.isEmpty()
+        ? null
+        : Sweep.from(
+            ear.get(),
+            range.get(),
+            -Math.PI,
+            SeenArea.FULL_TURN,
+            FloorBarriers.of(floor.orElseThrow()));
   }
 
   private @Nullable Point inside(Opening opening) {

@@ -3,6 +3,7 @@ package keenward.core.rules.survey;
 import java.util.ArrayList;
 import java.util.List;
 import keenward.core.plan.Device;
+import keenward.core.plan.DeviceKind;
 import keenward.core.plan.Floor;
 import keenward.core.plan.Opening;
 import keenward.core.plan.PlanPath;
@@ -31,7 +32,7 @@ public final class OpeningNotWatched implements Rule {
           .consequence("A burglar comes in there, and the system learns of it late or never.")
           .limits(
               "An opening of the lowest floor can be reached, one higher up only where the plan says so. A"
-                  + " glass-break or shock detector in the room guards its panes, a curtain or beam any opening of the"
+                  + " shock detector in the room guards its panes, a glass-break detector those in its range and line of sight, a curtain or beam any opening of the"
                   + " room. A motion detector counts when it sees a place 0.3 m inside the middle of the"
                   + " opening, walls and furniture in the way; of whichever room it is. One of the room of which the plan"
                   + " does not say what it sees is taken to see it.")
@@ -147,7 +148,9 @@ public final class OpeningNotWatched implements Rule {
                   + Words.names(inRoom.stream().map(Device::name).toList())
                   + " in '"
                   + opening.place().room()
-                  + "' looks past it.",
+                  + (inRoom.stream().anyMatch(each -> each.kind() == DeviceKind.GLASS_BREAK)
+                      ? "' does not reach it."
+                      : "' looks past it."),
               "Plan a detector on '"
                   + opening.name()
                   + "', turn the one in the room, or sign off `excluded:`.",

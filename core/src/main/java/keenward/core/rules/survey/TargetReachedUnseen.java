@@ -71,7 +71,7 @@ public final class TargetReachedUnseen implements Rule {
                     Store:  { use: store,  outline: [[0, 0], [8, 0], [8, 6], [0, 6]] }
                     Office: { use: office, target: yes, outline: [[8, 0], [12, 0], [12, 6], [8, 6]] }
                   openings:
-                    Yard window: { kind: window,  between: [Store, outside], edge: 1, at: 5 m, width: 1.2 m, reachable: no }
+                    Yard hatch:  { kind: hatch,   between: [Store, outside], edge: 1, at: 5 m, width: 1.2 m, reachable: no }
                     Office way:  { kind: doorway, between: [Store, Office], at: 1 m, width: 1 m }
               types:
                 corner motion: { kind: motion, wiring: wired, coverage: { pattern: fan, range: 5 m, angle: 90 deg } }
@@ -92,7 +92,7 @@ public final class TargetReachedUnseen implements Rule {
                     Store:  { use: store,  outline: [[0, 0], [8, 0], [8, 6], [0, 6]] }
                     Office: { use: office, target: yes, outline: [[8, 0], [12, 0], [12, 6], [8, 6]] }
                   openings:
-                    Yard window: { kind: window,  between: [Store, outside], edge: 1, at: 5 m, width: 1.2 m, reachable: no }
+                    Yard hatch:  { kind: hatch,   between: [Store, outside], edge: 1, at: 5 m, width: 1.2 m, reachable: no }
                     Office way:  { kind: doorway, between: [Store, Office], at: 1 m, width: 1 m }
               types:
                 corner motion: { kind: motion, wiring: wired, coverage: { pattern: fan, range: 12 m, angle: 90 deg } }
@@ -113,7 +113,7 @@ public final class TargetReachedUnseen implements Rule {
                     Store:  { use: store,  outline: [[0, 0], [8, 0], [8, 6], [0, 6]] }
                     Office: { use: office, target: yes, outline: [[8, 0], [12, 0], [12, 6], [8, 6]] }
                   openings:
-                    Yard window: { kind: window,  between: [Store, outside], edge: 1, at: 5 m, width: 1.2 m, reachable: no }
+                    Yard hatch:  { kind: hatch,   between: [Store, outside], edge: 1, at: 5 m, width: 1.2 m, reachable: no }
                     Office way:  { kind: doorway, between: [Store, Office], at: 1 m, width: 1 m }
               types:
                 corner motion: { kind: motion, wiring: wired, coverage: { pattern: fan, range: 5 m, angle: 90 deg } }

@@ -2,11 +2,13 @@ package keenward.core.rules.survey;
 
 import static keenward.core.plan.CoveragePattern.CEILING;
 import static keenward.core.plan.CoveragePattern.FAN;
+import static keenward.core.plan.CoveragePattern.SPHERE;
 import static keenward.core.plan.DeviceKind.CONTACT;
 import static keenward.core.plan.DeviceKind.CURTAIN;
 import static keenward.core.plan.DeviceKind.GLASS_BREAK;
 import static keenward.core.plan.DeviceKind.MOTION;
 import static keenward.core.plan.OpeningKind.DOOR;
+import static keenward.core.plan.OpeningKind.DOORWAY;
 import static keenward.core.plan.OpeningKind.WINDOW;
 import static keenward.core.plan.RoomUse.STORE;
 import static keenward.core.plan.ZoneResponse.INSTANT;
@@ -92,6 +94,48 @@ class OpeningNotWatchedTest {
               "warning at floors / Ground / openings / Window: Nothing is fitted on 'Window', and"
                   + " 'Detector' in 'Store' looks past it.");
     }
+  }
+
+  /** From (4.9, 3.9) to (0.95, 0.3) it is 5.3 m. */
+  @ParameterizedTest
+  @CsvSource({"6 m, true", "5 m, false"})
+  void hearsAPaneWithinTheRangeOfAGlassBreakDetector(String range, boolean hears) {
+    PlanBuilder plan =
+        with(
+            GLASS_BREAK,
+            device -> device.room("Store").at(4.9, 3.9).covers(SPHERE, range, "360 deg"));
+
+    assertThat(findings(rule, plan)).hasSize(hears ? 0 : 1);
+    if (!hears) {
+      assertThat(findings(rule, plan)).first().asString().endsWith("does not reach it.");
+    }
+  }
+
+  /**
+   * A doorway at x 5, from y 2.6 to 3.5. The line from (6, 3.7) to the place inside the window
+   * crosses x 5 at y 3.0, that from (6, 1) at y 0.9.
+   */
+  @ParameterizedTest
+  @CsvSource({"3.7, true", "1, false"})
+  void countsADetectorThatSeesInFromAnotherRoom(double y, boolean sees) {
+    PlanBuilder plan =
+        PlanBuilder.site()
+            .floor(
+                "Ground",
+                floor ->
+                    floor
+                        .room("Store", STORE, 0, 0, 5, 4)
+                        .room("Hall", STORE, 5, 0, 9, 4)
+                        .opening("Window", WINDOW, "Store", "outside", 1)
+                        .opening("Way", DOORWAY, "Hall", "Store", 1))
+            .device(
+                "Detector",
+                MOTION,
+                device ->
+                    device.room("Hall").at(6, y).bearing("236 deg").covers(FAN, "12 m", "90 deg"))
+            .zone(1, "Hall", INSTANT, zone -> zone.device("Detector"));
+
+    assertThat(findings(rule, plan)).hasSize(sees ? 0 : 1);
   }
 
   @Test
