@@ -22,7 +22,7 @@ import org.ojalgo.optimisation.integer.IntegerStrategy;
 public final class ProgrammeChooser implements CoverChooser {
 
   private static final int MOST_SEARCHED = 4;
-  private static final long MOST_CHOICES = 3_000_000;
+  private static final long MOST_PATCHES_LOOKED_AT = 100_000_000;
   private static final int MOST_NODES = 100;
 
   /** Of more patches the smallest are taken as seen in the programme: that keeps it a bound. */
@@ -32,7 +32,7 @@ public final class ProgrammeChooser implements CoverChooser {
   public Choice choose(CoverProblem problem, Progress progress) {
     String what = "choosing among " + problem.misfits().size() + " places";
     progress.check(what, 0, 3);
-    FewestChoice.Found few = FewestChoice.search(problem, MOST_SEARCHED, MOST_CHOICES);
+    FewestChoice.Found few = FewestChoice.search(problem, MOST_SEARCHED, MOST_PATCHES_LOOKED_AT);
     if (few.chosen().isPresent()) {
       return new Choice(few.chosen().get(), few.atLeast());
     }

@@ -31,6 +31,13 @@ final class Candidates {
   private static final double CLEAR_METRES = 0.1;
   private static final double WALL_STEP_METRES = 1.5;
   private static final double CEILING_STEP_METRES = 1;
+
+  /** In a room so large that this is passed, steps grow. */
+  private static final double MOST_STEPS = 100;
+
+  /** Corners that turn less are walls. */
+  private static final double LEAST_CORNER_RADIANS = Math.toRadians(20);
+
   private static final double FROM_WALL_METRES = 0.8;
   private static final double[] IN_CORNER = {0, Math.toRadians(15), -Math.toRadians(15)};
   private static final double[] ON_WALL = {0, Math.toRadians(40), -Math.toRadians(40)};
@@ -71,8 +78,10 @@ final class Candidates {
       Point before = outline.get((i + outline.size() - 1) % outline.size());
       Point corner = outline.get(i);
       Point after = outline.get((i + 1) % outline.size());
-      double turn = Polygons.turn(before, corner, after);
-      boolean isCorner = (toTheLeft ? turn : -turn) > 1e-6;
+      double turn =
+          Math.IEEEremainder(
+              direction(corner, after) - direction(before, corner), SeenArea.FULL_TURN);
+      boolean isCorner = (toTheLeft ? turn : -turn) > LEAST_CORNER_RADIANS;
       if (isCorner) {
         double middle = middleOfCorner(before, corner, after);
         for (double off : IN_CORNER) {
@@ -106,7 +115,8 @@ final class Candidates {
       double span,
       double range) {
     double length = from.distanceMetres(to);
-    int places = (int) Math.floor(length / WALL_STEP_METRES);
+    double step = Math.max(WALL_STEP_METRES, Polygons.perimeter(room.outline()) / MOST_STEPS);
+    int places = (int) Math.floor(length / step);
     double inward = direction(from, to) + (toTheLeft ? Math.PI / 2 : -Math.PI / 2);
     for (int i = 1; i <= places; i++) {
       Point on = Polygons.along(from, to, i / (places + 1.0));
@@ -137,8 +147,10 @@ final class Candidates {
       north = Math.max(north, corner.yMetres());
     }
     addRound(room, type, room.centre(), range);
-    for (double x = west + FROM_WALL_METRES; x < east; x += CEILING_STEP_METRES) {
-      for (double y = south + FROM_WALL_METRES; y < north; y += CEILING_STEP_METRES) {
+    double step =
+        Math.max(CEILING_STEP_METRES, Math.sqrt((east - west) * (north - south) / MOST_STEPS) / 2);
+    for (double x = west + FROM_WALL_METRES; x < east; x += step) {
+      for (double y = south + FROM_WALL_METRES; y < north; y += step) {
         Point place = new Point(x, y);
         if (room.contains(place) && room.distanceToWallsMetres(place) >= FROM_WALL_METRES - 1e-9) {
           addRound(room, type, place, range);

@@ -35,6 +35,7 @@ import keenward.core.plan.SitePlan;
 import keenward.core.plan.ZoneResponse;
 import keenward.core.progress.Progress;
 import keenward.core.quantities.Angle;
+import keenward.core.quantities.Length;
 
 /**
  * Proposes motion detectors: the fewest, among the places looked at, that see the wanted share of
@@ -45,6 +46,9 @@ public final class DetectorPlacer {
 
   /** A room is counted in about so many squares, of at least 0.1 and at most 0.5 m. */
   private static final double SQUARES_A_ROOM = 600;
+
+  /** In a hall so large that this is passed, squares grow. */
+  private static final double MOST_SQUARES = 10_000;
 
   private static final double LEAST_STEP_METRES = 0.1;
   private static final double MOST_STEP_METRES = 0.5;
@@ -93,6 +97,7 @@ public final class DetectorPlacer {
               kept.views().stream().filter(view -> view.floor().equals(floor.name())).toList(),
               progress));
     }
+    noteRoomsNotDrawn();
     Map<String, Double> more = new HashMap<>();
     Map<String, Counted> counted = new LinkedHashMap<>();
     List<CoverChooser.Choice> choices = new ArrayList<>();
@@ -113,6 +118,25 @@ public final class DetectorPlacer {
       suggestion = result(start, kept, parts, choices, counted, atLeast);
     }
     return suggestion;
+  }
+
+  private void noteRoomsNotDrawn() {
+    for (Floor floor : plan.floors()) {
+      for (Room room : floor.rooms()) {
+        boolean isDrawn =
+            building
+                .findFloor(floor.name())
+                .flatMap(drawn -> drawn.findRoom(room.name()))
+                .isPresent();
+        if (isWanted(floor, room) && !isDrawn) {
+          notAssessed.add(
+              new MissingFact(
+                  PlanPath.of("floors", floor.name(), "rooms", room.name()),
+                  "where detectors could go in '" + room.name() + "', which has no sound outline",
+                  "outline: [[0, 0], [4, 0], [4, 3], [0, 3]]"));
+        }
+      }
+    }
   }
 
   /** The rooms that came out short in exact numbers, though there are places for more. */
@@ -249,12 +273,24 @@ public final class DetectorPlacer {
     DeviceKind kind = type.traits().kind().orNull();
     Optional<Coverage> coverage = type.traits().coverage().find();
     boolean isMotion = kind == DeviceKind.MOTION || kind == DeviceKind.DUAL_MOTION;
-    if (!isMotion || coverage.isEmpty() || !coverage.get().range().isGiven()) {
+    boolean seesFar =
+        coverage
+            .flatMap(each -> each.range().map(Length::metres).find())
+            .filter(metres -> metres > 0)
+            .isPresent();
+    if (!isMotion || coverage.isEmpty() || !seesFar) {
       return false;
     }
     return switch (coverage.get().pattern().orElse(CoveragePattern.FAN)) {
       case CEILING -> true;
-      case FAN -> coverage.get().angle().isGiven();
+      case FAN ->
+          coverage
+              .get()
+              .angle()
+              .map(Angle::degrees)
+              .find()
+              .filter(degrees -> degrees > 0)
+              .isPresent();
       default -> false;
     };
   }
@@ -306,11 +342,7 @@ public final class DetectorPlacer {
       for (int room = 0; room < rooms.size(); room++) {
         progress.check("looking for places on '" + floor.name() + "'", room, rooms.size());
         List<Square> here = new ArrayList<>();
-        double step =
-            Math.clamp(
-                Math.sqrt(rooms.get(room).areaSquareMetres() / SQUARES_A_ROOM),
-                LEAST_STEP_METRES,
-                MOST_STEP_METRES);
+        double step = step(rooms.get(room).areaSquareMetres());
         for (Point square : squares(floor, rooms.get(room), step)) {
           List<Integer> seenBy = new ArrayList<>();
           for (int i = 0; i < candidates.size(); i++) {
@@ -385,6 +417,13 @@ public final class DetectorPlacer {
         }
       }
       throw new IllegalStateException("a candidate stands in a room that was looked at");
+    }
+
+    private static double step(double roomSquareMetres) {
+      double usual =
+          Math.clamp(
+              Math.sqrt(roomSquareMetres / SQUARES_A_ROOM), LEAST_STEP_METRES, MOST_STEP_METRES);
+      return Math.max(usual, Math.sqrt(roomSquareMetres / MOST_SQUARES));
     }
 
     /** The middles of the squares on which somebody can stand. */

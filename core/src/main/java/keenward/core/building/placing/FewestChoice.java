@@ -89,7 +89,7 @@ public final class FewestChoice {
    * Searches.
    *
    * @param most the most candidates to take
-   * @param mostSteps how many choices to look at for each number before giving up
+   * @param mostSteps how many patches to look at for each number before giving up
    */
   public static Found search(CoverProblem problem, int most, long mostSteps) {
     for (int number = 0; number <= most; number++) {
@@ -113,7 +113,6 @@ public final class FewestChoice {
   /** Takes further candidates; false when it had to give up. */
   private boolean take(int already, int from, double misfit) {
     if (already == taken.length) {
-      steps++;
       judge(misfit);
       return steps < mostSteps;
     }
@@ -132,6 +131,7 @@ public final class FewestChoice {
         continue;
       }
       taken[already] = candidate;
+      steps += patchesOf[candidate].length;
       for (int patch : patchesOf[candidate]) {
         see(patch);
       }

@@ -39,6 +39,7 @@ import keenward.core.progress.Progress;
 public final class KeypadPlacer {
 
   private static final double STEP_METRES = 1;
+  private static final double MOST_PLACES_A_ROOM = 200;
   private static final double CLEAR_METRES = 0.1;
   private static final Gait SLOW = Gait.of(Pace.SLOW, Gait.Share.NEARLY_ALL);
 
@@ -143,12 +144,14 @@ public final class KeypadPlacer {
     List<Candidate> candidates = new ArrayList<>();
     for (FloorGeometry floor : map.building().floors()) {
       for (RoomGeometry room : floor.rooms()) {
+        double step =
+            Math.max(STEP_METRES, Polygons.perimeter(room.outline()) / MOST_PLACES_A_ROOM);
         for (int i = 0; i < room.outline().size(); i++) {
           Point from = room.outline().get(i);
           Point to = room.outline().get((i + 1) % room.outline().size());
-          int steps = (int) Math.floor(from.distanceMetres(to) / STEP_METRES);
-          for (int step = 1; step <= steps; step++) {
-            Point on = Polygons.along(from, to, step / (steps + 1.0));
+          int places = (int) Math.floor(from.distanceMetres(to) / step);
+          for (int number = 1; number <= places; number++) {
+            Point on = Polygons.along(from, to, number / (places + 1.0));
             inside(floor, room, on)
                 .map(at ->
                     new Place(

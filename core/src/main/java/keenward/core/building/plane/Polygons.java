@@ -14,6 +14,15 @@ public final class Polygons {
         - (b.yMetres() - a.yMetres()) * (c.xMetres() - a.xMetres());
   }
 
+  /** The length of an outline. */
+  public static double perimeter(List<Point> outline) {
+    double length = 0;
+    for (int i = 0; i < outline.size(); i++) {
+      length += outline.get(i).distanceMetres(outline.get((i + 1) % outline.size()));
+    }
+    return length;
+  }
+
   /**
    * Signed area in square metres (shoelace formula); positive for an outline that runs to the left.
    */

@@ -176,6 +176,35 @@ class DetectorPlacerTest {
   }
 
   @Test
+  void saysWhichRoomsAreNotDrawnSoundly() {
+    PlanBuilder crossed =
+        PlanBuilder.site()
+            .floor(
+                "Ground",
+                floor ->
+                    floor.room(
+                        "Hall",
+                        HALL,
+                        List.of(
+                            new Point(0, 0), new Point(4, 4), new Point(4, 0), new Point(0, 4))))
+            .type(type("fan", FAN, 12, 90));
+
+    assertThat(suggest(crossed, of(0.9)).notAssessed())
+        .singleElement()
+        .asString()
+        .contains("'Hall', which has no sound outline");
+  }
+
+  @Test
+  void takesNoTypeThatSeesNothing() {
+    Suggestion suggestion =
+        suggest(stores().type(type("blind", FAN, 0, 90)).type(type("slit", FAN, 12, 0)), of(0.9));
+
+    assertThat(suggestion.placements()).isEmpty();
+    assertThat(suggestion.notAssessed()).hasSize(1);
+  }
+
+  @Test
   void stopsWhenItIsNoLongerWanted() {
     SitePlan plan = stores().type(type("fan", FAN, 12, 90)).build();
 
