@@ -20,10 +20,14 @@ public final class Repository {
             "run by Maven, which sets the property keenward.root, or set it to the repository"));
   }
 
-  /** The folder of each Maven module. */
+  /** The folder of each Maven module of the program; benchmarks are no part of it. */
   public static List<Path> modules() throws IOException {
     try (Stream<Path> entries = Files.list(root())) {
-      return entries.filter(entry -> Files.exists(entry.resolve("pom.xml"))).sorted().toList();
+      return entries
+          .filter(entry -> Files.exists(entry.resolve("pom.xml")))
+          .filter(entry -> !entry.endsWith("benchmarks"))
+          .sorted()
+          .toList();
     }
   }
 

@@ -133,7 +133,7 @@ public final class Workbench implements AutoCloseable {
             List.of(),
             List.of(),
             "yes".equals(request.queryParam("afresh")));
-    return SiteSuggestion.of(job, wish);
+    return SiteSuggestion.of(job.site(), wish);
   }
 
   /** The scenario asked for; the first one when the number is none of theirs. */

@@ -19,7 +19,6 @@ import keenward.core.rules.CheckInput;
 import keenward.drawing.floor.FloorOptions;
 import keenward.files.shape.NearestWord;
 import keenward.usecases.drawn.FloorPicture;
-import keenward.usecases.job.SiteJob;
 import keenward.usecases.site.BadInput;
 import keenward.usecases.site.SiteFile;
 import org.jspecify.annotations.Nullable;
@@ -51,9 +50,9 @@ public record SiteSuggestion(
     return propose(site, input, wish, progress);
   }
 
-  /** The proposal for a site of which all else is known. */
-  public static SiteSuggestion of(SiteJob job, Wish wish) {
-    return propose(job.site(), CheckInput.of(job.site().plan()), wish, Progress.SILENT);
+  /** The proposal for a site; the wish names no rooms or types. */
+  public static SiteSuggestion of(SiteFile site, Wish wish) {
+    return propose(site, CheckInput.of(site.plan()), wish, Progress.SILENT);
   }
 
   private static SiteSuggestion propose(

@@ -220,11 +220,9 @@ public final class DetectorPlacer {
     if (room.floorSquareMetres() == 0) {
       return 0;
     }
-    return switch (wish.times()) {
-      case 1 -> room.share();
-      case 2 -> Math.min(1, room.seenTwiceSquareMetres() / room.floorSquareMetres());
-      default -> Double.NaN;
-    };
+    return wish.times() == 1
+        ? room.share()
+        : Math.min(1, room.seenTwiceSquareMetres() / room.floorSquareMetres());
   }
 
   private static Device device(Candidate candidate, Set<String> taken) {
