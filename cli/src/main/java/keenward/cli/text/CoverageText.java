@@ -37,7 +37,7 @@ public final class CoverageText {
         rows.add(
             List.of(
                 room.room(),
-                room.isWatched() ? percent(room.share()) : "nothing looks here",
+                room.isWatched() ? percent(room.share()) + " seen" : "nothing looks here",
                 squareMetres(room.floorSquareMetres()) + " m2",
                 String.join(", ", room.detectors())));
       }
@@ -71,8 +71,8 @@ public final class CoverageText {
   }
 
   /** Rounded down, so that 100 % means all of it. */
-  private static String percent(double share) {
+  static String percent(double share) {
     return BigDecimal.valueOf(share * 100 + 1e-9).setScale(0, RoundingMode.FLOOR).toPlainString()
-        + " % seen";
+        + " %";
   }
 }

@@ -48,18 +48,18 @@ public final class SuggestionText {
           "Seen"
               + (detectors.wish().times() > 1 ? " twice" : "")
               + ", of "
-              + percent(detectors.wish().share())
+              + CoverageText.percent(detectors.wish().share())
               + " wanted");
       List<List<String>> rooms = new ArrayList<>();
       for (Suggestion.RoomResult room : detectors.rooms()) {
         rooms.add(
             List.of(
                 room.room(),
-                percent(room.before()),
-                "to " + percent(room.after()),
+                CoverageText.percent(room.before()),
+                "to " + CoverageText.percent(room.after()),
                 room.isOutOfReach(detectors.wish())
-                    ? "no more than " + percent(room.most()) + " at any places"
-                    : room.after() < detectors.wish().share() - 1e-9 ? "short of the wish" : ""));
+                    ? "no more than " + CoverageText.percent(room.most()) + " at any places"
+                    : room.isShort(detectors.wish()) ? "short of the wish" : ""));
       }
       page.table(rooms);
     }
@@ -107,11 +107,5 @@ public final class SuggestionText {
 
   private static String metres(double value) {
     return BigDecimal.valueOf(value).setScale(1, RoundingMode.HALF_UP).toPlainString();
-  }
-
-  /** Rounded down, so that 100 % means all of it. */
-  private static String percent(double share) {
-    return BigDecimal.valueOf(share * 100 + 1e-9).setScale(0, RoundingMode.FLOOR).toPlainString()
-        + " %";
   }
 }

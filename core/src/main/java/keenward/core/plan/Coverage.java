@@ -1,5 +1,6 @@
 package keenward.core.plan;
 
+import java.util.Optional;
 import keenward.core.quantities.Angle;
 import keenward.core.quantities.Length;
 
@@ -15,4 +16,15 @@ public record Coverage(
     Fact<CoveragePattern> pattern,
     Fact<Length> range,
     Fact<Angle> angle,
-    Fact<Boolean> petAllowance) {}
+    Fact<Boolean> petAllowance) {
+
+  /** The shape; where none is stated, a fan. */
+  public CoveragePattern shape() {
+    return pattern.orElse(CoveragePattern.FAN);
+  }
+
+  /** The reach in metres. */
+  public Optional<Double> rangeMetres() {
+    return range.map(Length::metres).find();
+  }
+}

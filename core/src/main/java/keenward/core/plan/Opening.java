@@ -38,4 +38,19 @@ public record Opening(
   public boolean isOutside() {
     return place.beyond().equals(EdgeSelector.OUTSIDE);
   }
+
+  /** Whether people walk through it from one room to another. */
+  public boolean isInnerWay() {
+    return kind.isForWalking() && !isOutside() && !place.room().equals(EdgeSelector.OUTSIDE);
+  }
+
+  /** Whether the room with this name is on one of its sides. */
+  public boolean touches(String room) {
+    return place.room().equals(room) || place.beyond().equals(room);
+  }
+
+  /** Whether somebody can come in by it from outside without a ladder. */
+  public boolean isReachable(boolean isOnLowestFloor) {
+    return isOutside() && reachable.orElse(isOnLowestFloor);
+  }
 }

@@ -2,7 +2,6 @@ package keenward.usecases.suggest;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import keenward.core.building.Texts;
 import keenward.core.building.placing.Candidate;
 import keenward.core.building.placing.DetectorPlacer;
@@ -17,9 +16,9 @@ import keenward.core.plan.SitePlan;
 import keenward.core.progress.Progress;
 import keenward.core.rules.CheckInput;
 import keenward.drawing.floor.FloorOptions;
-import keenward.files.shape.NearestWord;
 import keenward.usecases.drawn.FloorPicture;
 import keenward.usecases.site.BadInput;
+import keenward.usecases.site.KnownNames;
 import keenward.usecases.site.SiteFile;
 import org.jspecify.annotations.Nullable;
 
@@ -37,16 +36,15 @@ public record SiteSuggestion(
   public static SiteSuggestion of(SiteFile site, CheckInput input, Wish wish, Progress progress)
       throws BadInput {
     SitePlan plan = site.plan();
-    checkNames(
-        "--room",
-        "room",
-        wish.rooms(),
-        plan.floors().stream().flatMap(floor -> floor.rooms().stream()).map(Room::name).toList());
-    checkNames(
-        "--type",
-        "device type",
-        wish.types(),
-        plan.types().stream().map(DeviceType::name).toList());
+    List<String> rooms =
+        plan.floors().stream().flatMap(floor -> floor.rooms().stream()).map(Room::name).toList();
+    for (String name : wish.rooms()) {
+      KnownNames.check("--room", "room", name, rooms);
+    }
+    List<String> types = plan.types().stream().map(DeviceType::name).toList();
+    for (String name : wish.types()) {
+      KnownNames.check("--type", "device type", name, types);
+    }
     return propose(site, input, wish, progress);
   }
 
@@ -64,20 +62,6 @@ public record SiteSuggestion(
         KeypadPlacer.propose(
             plan, input.walkingMap(), input.entryWays(), input.sightings(), progress);
     return new SiteSuggestion(site, detectors, keypads);
-  }
-
-  private static void checkNames(
-      String option, String what, List<String> wanted, List<String> known) throws BadInput {
-    for (String name : wanted) {
-      if (!known.contains(name)) {
-        Optional<String> near = NearestWord.find(name, known);
-        throw new BadInput(
-            option,
-            "the plan has no " + what + " '" + name + "'",
-            "the name of one of them",
-            near.map(word -> "did you mean '" + word + "'?").orElse("see `plan show`"));
-      }
-    }
   }
 
   /** The lines that would bring the detectors into the plan. */

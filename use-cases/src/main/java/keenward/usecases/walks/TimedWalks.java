@@ -12,9 +12,9 @@ import keenward.core.plan.Room;
 import keenward.core.plan.SitePlan;
 import keenward.core.rules.CheckInput;
 import keenward.drawing.floor.FloorOptions;
-import keenward.files.shape.NearestWord;
 import keenward.usecases.drawn.FloorPicture;
 import keenward.usecases.site.BadInput;
+import keenward.usecases.site.KnownNames;
 import keenward.usecases.site.SiteFile;
 import org.jspecify.annotations.Nullable;
 
@@ -61,15 +61,7 @@ public record TimedWalks(SiteFile site, Building building, SiteWalks walks) {
     plan.openings().map(Opening::name).forEach(known::add);
     plan.devices().forEach(device -> known.add(device.name()));
     plan.floors().forEach(floor -> floor.rooms().stream().map(Room::name).forEach(known::add));
-    if (!known.contains(name)) {
-      throw new BadInput(
-          option,
-          "the plan has no opening, device or room '" + name + "'",
-          "the name of one of them",
-          NearestWord.find(name, known)
-              .map(near -> "did you mean '" + near + "'?")
-              .orElse("see `plan show`"));
-    }
+    KnownNames.check(option, "opening, device or room", name, known);
     Optional<Place> place =
         plan.openings()
             .filter(opening -> opening.name().equals(name))

@@ -2,6 +2,7 @@ package keenward.core.building.coverage;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +24,6 @@ import keenward.core.plan.Point;
 import keenward.core.plan.SitePlan;
 import keenward.core.plan.ZoneDevice;
 import keenward.core.quantities.Angle;
-import keenward.core.quantities.Length;
 
 /**
  * What each motion detector of a plan sees of its floor. Only detectors that a zone watches count.
@@ -41,6 +41,13 @@ public record DetectorViews(List<DetectorView> views, List<MissingFact> notAsses
   /** What the detectors of a plan see of the building made of it. */
   public static DetectorViews of(SitePlan plan, Building building) {
     return new Maker(building).make(plan);
+  }
+
+  /** The same by the name of the detector. */
+  public Map<String, DetectorView> byDevice() {
+    Map<String, DetectorView> byDevice = new LinkedHashMap<>();
+    views.forEach(view -> byDevice.put(view.device().name(), view));
+    return byDevice;
   }
 
   private static final class Maker {
@@ -76,8 +83,7 @@ public record DetectorViews(List<DetectorView> views, List<MissingFact> notAsses
     private void view(Device device) {
       Optional<DevicePlace> place = building.findDevice(device.name());
       Optional<FloorGeometry> floor = place.flatMap(where -> building.findFloor(where.floor()));
-      Optional<RoomGeometry> room =
-          floor.flatMap(on -> place.flatMap(DevicePlace::room).flatMap(on::findRoom));
+      Optional<RoomGeometry> room = place.flatMap(DevicePlace::room).flatMap(building::findRoom);
       if (room.isEmpty()) {
         miss(device, "room: Hall");
         return;
@@ -88,14 +94,14 @@ public record DetectorViews(List<DetectorView> views, List<MissingFact> notAsses
         return;
       }
       Optional<Coverage> coverage = device.traits().coverage().find();
-      Optional<Double> range = coverage.flatMap(each -> each.range().map(Length::metres).find());
+      Optional<Double> range = coverage.flatMap(Coverage::rangeMetres);
       if (coverage.isEmpty() || range.isEmpty()) {
         miss(device, "coverage: { pattern: fan, range: 12 m, angle: 90 deg }");
         return;
       }
       double start = -Math.PI;
       double span = SeenArea.FULL_TURN;
-      if (coverage.get().pattern().orElse(CoveragePattern.FAN) != CoveragePattern.CEILING) {
+      if (coverage.get().shape() != CoveragePattern.CEILING) {
         Optional<Double> angle = coverage.get().angle().map(Angle::degrees).find();
         Optional<Double> bearing = device.bearing().map(Angle::degrees).find();
         if (angle.isEmpty()) {

@@ -15,11 +15,9 @@ import keenward.core.building.plane.Sweep;
 import keenward.core.plan.Coverage;
 import keenward.core.plan.CoveragePattern;
 import keenward.core.plan.DeviceType;
-import keenward.core.plan.Furniture;
 import keenward.core.plan.Opening;
 import keenward.core.plan.Point;
 import keenward.core.quantities.Angle;
-import keenward.core.quantities.Length;
 
 /**
  * Places at which a detector could go on one floor: corners, walls every 1.5 m, and for what looks
@@ -28,7 +26,6 @@ import keenward.core.quantities.Length;
  */
 final class Candidates {
 
-  private static final double CLEAR_METRES = 0.1;
   private static final double WALL_STEP_METRES = 1.5;
   private static final double CEILING_STEP_METRES = 1;
 
@@ -66,8 +63,8 @@ final class Candidates {
 
   private void add(RoomGeometry room, DeviceType type) {
     Coverage coverage = type.traits().coverage().find().orElseThrow();
-    double range = coverage.range().map(Length::metres).orElse(0.0);
-    if (coverage.pattern().orElse(CoveragePattern.FAN) == CoveragePattern.CEILING) {
+    double range = coverage.rangeMetres().orElse(0.0);
+    if (coverage.shape() == CoveragePattern.CEILING) {
       onCeiling(room, type, range);
       return;
     }
@@ -88,7 +85,7 @@ final class Candidates {
           at(
               room,
               type,
-              step(corner, middle, CLEAR_METRES * 1.5),
+              step(corner, middle, Spots.CLEAR_METRES * 1.5),
               middle + off,
               span,
               range,
@@ -114,47 +111,25 @@ final class Candidates {
       boolean toTheLeft,
       double span,
       double range) {
-    double length = from.distanceMetres(to);
     double step = Math.max(WALL_STEP_METRES, Polygons.perimeter(room.outline()) / MOST_STEPS);
-    int places = (int) Math.floor(length / step);
     double inward = direction(from, to) + (toTheLeft ? Math.PI / 2 : -Math.PI / 2);
-    for (int i = 1; i <= places; i++) {
-      Point on = Polygons.along(from, to, i / (places + 1.0));
-      if (isInOpening(on)) {
+    for (Point on : Spots.along(from, to, step)) {
+      if (Spots.isInOpening(floor, on)) {
         continue;
       }
       for (double off : ON_WALL) {
-        at(room, type, step(on, inward, CLEAR_METRES), inward + off, span, range, Mount.WALL);
+        at(room, type, step(on, inward, Spots.CLEAR_METRES), inward + off, span, range, Mount.WALL);
       }
     }
   }
 
-  private boolean isInOpening(Point place) {
-    return floor.openings().stream()
-        .anyMatch(opening ->
-            Polygons.distance(opening.leftJamb(), opening.rightJamb(), place) < CLEAR_METRES);
-  }
-
   private void onCeiling(RoomGeometry room, DeviceType type, double range) {
-    double west = Double.MAX_VALUE;
-    double east = -Double.MAX_VALUE;
-    double south = Double.MAX_VALUE;
-    double north = -Double.MAX_VALUE;
-    for (Point corner : room.outline()) {
-      west = Math.min(west, corner.xMetres());
-      east = Math.max(east, corner.xMetres());
-      south = Math.min(south, corner.yMetres());
-      north = Math.max(north, corner.yMetres());
-    }
     addRound(room, type, room.centre(), range);
-    double step =
-        Math.max(CEILING_STEP_METRES, Math.sqrt((east - west) * (north - south) / MOST_STEPS) / 2);
-    for (double x = west + FROM_WALL_METRES; x < east; x += step) {
-      for (double y = south + FROM_WALL_METRES; y < north; y += step) {
-        Point place = new Point(x, y);
-        if (room.contains(place) && room.distanceToWallsMetres(place) >= FROM_WALL_METRES - 1e-9) {
-          addRound(room, type, place, range);
-        }
+    Spots.Box box = Spots.Box.of(room.outline());
+    double step = Math.max(CEILING_STEP_METRES, Math.sqrt(box.squareMetres() / MOST_STEPS) / 2);
+    for (Point place : box.grid(FROM_WALL_METRES, step)) {
+      if (room.contains(place) && room.distanceToWallsMetres(place) >= FROM_WALL_METRES - 1e-9) {
+        addRound(room, type, place, range);
       }
     }
   }
@@ -181,16 +156,14 @@ final class Candidates {
       double span,
       double range,
       Mount mount) {
-    if (!room.contains(place) || isInFurniture(floor, place)) {
+    if (!room.contains(place) || Spots.isInFurniture(floor, place)) {
       return;
     }
     // Whole degrees and centimetres, as they would be written in the plan.
     double bearing = Math.round(90 - Math.toDegrees(looking));
     double turned = ((bearing % 360) + 360) % 360;
     double direction = Math.toRadians(90 - turned);
-    Point rounded =
-        new Point(
-            Math.round(place.xMetres() * 100) / 100.0, Math.round(place.yMetres() * 100) / 100.0);
+    Point rounded = Spots.inCentimetres(place);
     if (!room.contains(rounded)) {
       return;
     }
@@ -206,12 +179,6 @@ final class Candidates {
             mount,
             seen,
             Glare.find(floor, barriers, rounded, direction, range).map(Opening::name)));
-  }
-
-  static boolean isInFurniture(FloorGeometry floor, Point place) {
-    return floor.floor().furniture().stream()
-        .map(Furniture::outline)
-        .anyMatch(outline -> Polygons.contains(outline, place));
   }
 
   private static double direction(Point from, Point to) {

@@ -19,7 +19,6 @@ import keenward.core.building.coverage.DetectorView;
 import keenward.core.building.coverage.DetectorViews;
 import keenward.core.building.coverage.RoomCoverage;
 import keenward.core.plan.Coverage;
-import keenward.core.plan.CoveragePattern;
 import keenward.core.plan.Device;
 import keenward.core.plan.DeviceKind;
 import keenward.core.plan.DeviceType;
@@ -35,7 +34,6 @@ import keenward.core.plan.SitePlan;
 import keenward.core.plan.ZoneResponse;
 import keenward.core.progress.Progress;
 import keenward.core.quantities.Angle;
-import keenward.core.quantities.Length;
 
 /**
  * Proposes motion detectors: the fewest, among the places looked at, that see the wanted share of
@@ -123,12 +121,7 @@ public final class DetectorPlacer {
   private void noteRoomsNotDrawn() {
     for (Floor floor : plan.floors()) {
       for (Room room : floor.rooms()) {
-        boolean isDrawn =
-            building
-                .findFloor(floor.name())
-                .flatMap(drawn -> drawn.findRoom(room.name()))
-                .isPresent();
-        if (isWanted(floor, room) && !isDrawn) {
+        if (isWanted(floor, room) && building.findRoom(room.name()).isEmpty()) {
           notAssessed.add(
               new MissingFact(
                   PlanPath.of("floors", floor.name(), "rooms", room.name()),
@@ -272,14 +265,11 @@ public final class DetectorPlacer {
     Optional<Coverage> coverage = type.traits().coverage().find();
     boolean isMotion = kind == DeviceKind.MOTION || kind == DeviceKind.DUAL_MOTION;
     boolean seesFar =
-        coverage
-            .flatMap(each -> each.range().map(Length::metres).find())
-            .filter(metres -> metres > 0)
-            .isPresent();
+        coverage.flatMap(Coverage::rangeMetres).filter(metres -> metres > 0).isPresent();
     if (!isMotion || coverage.isEmpty() || !seesFar) {
       return false;
     }
-    return switch (coverage.get().pattern().orElse(CoveragePattern.FAN)) {
+    return switch (coverage.get().shape()) {
       case CEILING -> true;
       case FAN ->
           coverage
@@ -306,9 +296,8 @@ public final class DetectorPlacer {
   }
 
   private static boolean isWayIn(Opening opening, Room room, boolean isLowest) {
-    return opening.isOutside()
+    return opening.isReachable(isLowest)
         && opening.place().room().equals(room.name())
-        && opening.reachable().orElse(isLowest)
         && !opening.excluded().isGiven();
   }
 
@@ -427,16 +416,9 @@ public final class DetectorPlacer {
     /** The middles of the squares on which somebody can stand. */
     private static List<Point> squares(FloorGeometry floor, RoomGeometry room, double step) {
       List<Point> squares = new ArrayList<>();
-      double west = room.outline().stream().mapToDouble(Point::xMetres).min().orElse(0);
-      double east = room.outline().stream().mapToDouble(Point::xMetres).max().orElse(0);
-      double south = room.outline().stream().mapToDouble(Point::yMetres).min().orElse(0);
-      double north = room.outline().stream().mapToDouble(Point::yMetres).max().orElse(0);
-      for (double x = west + step / 2; x < east; x += step) {
-        for (double y = south + step / 2; y < north; y += step) {
-          Point middle = new Point(x, y);
-          if (room.contains(middle) && !Candidates.isInFurniture(floor, middle)) {
-            squares.add(middle);
-          }
+      for (Point middle : Spots.Box.of(room.outline()).grid(step / 2, step)) {
+        if (room.contains(middle) && !Spots.isInFurniture(floor, middle)) {
+          squares.add(middle);
         }
       }
       return squares;

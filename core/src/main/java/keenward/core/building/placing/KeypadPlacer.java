@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import keenward.core.building.FloorGeometry;
-import keenward.core.building.OpeningPlace;
 import keenward.core.building.RoomGeometry;
 import keenward.core.building.plane.Polygons;
 import keenward.core.building.walking.EntryWay;
@@ -40,7 +39,6 @@ public final class KeypadPlacer {
 
   private static final double STEP_METRES = 1;
   private static final double MOST_PLACES_A_ROOM = 200;
-  private static final double CLEAR_METRES = 0.1;
   private static final Gait SLOW = Gait.of(Pace.SLOW, Gait.Share.NEARLY_ALL);
 
   private final WalkingMap map;
@@ -120,6 +118,7 @@ public final class KeypadPlacer {
 
   private Optional<KeypadPlace> best(Partition partition, List<EntryWay> ways) {
     List<Candidate> candidates = candidates(ways);
+    Optional<Double> now = now(partition, ways);
     KeypadPlace best = null;
     for (int i = 0; i < candidates.size(); i++) {
       if (i % 16 == 0) {
@@ -130,7 +129,7 @@ public final class KeypadPlacer {
       if (best != null && each.atLeastSeconds() >= best.mostSeconds()) {
         break;
       }
-      Optional<KeypadPlace> tried = walk(partition, ways, each.place());
+      Optional<KeypadPlace> tried = walk(partition, ways, now, each.place());
       if (tried.isPresent() && (best == null || tried.get().mostSeconds() < best.mostSeconds())) {
         best = tried.get();
       }
@@ -149,9 +148,7 @@ public final class KeypadPlacer {
         for (int i = 0; i < room.outline().size(); i++) {
           Point from = room.outline().get(i);
           Point to = room.outline().get((i + 1) % room.outline().size());
-          int places = (int) Math.floor(from.distanceMetres(to) / step);
-          for (int number = 1; number <= places; number++) {
-            Point on = Polygons.along(from, to, number / (places + 1.0));
+          for (Point on : Spots.along(from, to, step)) {
             inside(floor, room, on)
                 .map(at ->
                     new Place(
@@ -167,15 +164,12 @@ public final class KeypadPlacer {
   }
 
   private Optional<Point> inside(FloorGeometry floor, RoomGeometry room, Point on) {
-    for (OpeningPlace opening : floor.openings()) {
-      if (Polygons.distance(opening.leftJamb(), opening.rightJamb(), on) < CLEAR_METRES) {
-        return Optional.empty();
-      }
+    if (Spots.isInOpening(floor, on)) {
+      return Optional.empty();
     }
     double away = on.distanceMetres(room.centre());
-    Point at = Polygons.along(on, room.centre(), away == 0 ? 0 : CLEAR_METRES / away);
-    Point rounded =
-        new Point(Math.round(at.xMetres() * 100) / 100.0, Math.round(at.yMetres() * 100) / 100.0);
+    Point at = Polygons.along(on, room.centre(), away == 0 ? 0 : Spots.CLEAR_METRES / away);
+    Point rounded = Spots.inCentimetres(at);
     return room.contains(rounded) ? Optional.of(rounded) : Optional.empty();
   }
 
@@ -192,7 +186,8 @@ public final class KeypadPlacer {
     return most;
   }
 
-  private Optional<KeypadPlace> walk(Partition partition, List<EntryWay> ways, Place place) {
+  private Optional<KeypadPlace> walk(
+      Partition partition, List<EntryWay> ways, Optional<Double> now, Place place) {
     Map<String, Double> seconds = new LinkedHashMap<>();
     for (EntryWay way : ways) {
       Opening door = way.door().orElseThrow();
@@ -208,12 +203,7 @@ public final class KeypadPlacer {
     }
     return Optional.of(
         new KeypadPlace(
-            partition.name(),
-            place.floor(),
-            place.room().orElseThrow(),
-            place.at(),
-            seconds,
-            now(partition, ways)));
+            partition.name(), place.floor(), place.room().orElseThrow(), place.at(), seconds, now));
   }
 
   /** What the slowest door takes to the nearest keypad that serves the partition. */

@@ -30,6 +30,8 @@ public record Suggestion(
     CoverageMap coverage,
     List<MissingFact> notAssessed) {
 
+  private static final double ROUNDING = 1e-9;
+
   /**
    * What comes of it for a room.
    *
@@ -43,7 +45,12 @@ public record Suggestion(
 
     /** Whether the wish cannot be met, wherever detectors go. */
     public boolean isOutOfReach(Wish wish) {
-      return most < wish.share() - 1e-9;
+      return most < wish.share() - ROUNDING;
+    }
+
+    /** Whether less of it is seen than wished. */
+    public boolean isShort(Wish wish) {
+      return after < wish.share() - ROUNDING;
     }
   }
 

@@ -12,7 +12,6 @@ import keenward.core.building.RoomGeometry;
 import keenward.core.building.WallSegment;
 import keenward.core.building.coverage.Eye;
 import keenward.core.building.plane.Polygons;
-import keenward.core.building.walking.Place;
 import keenward.core.building.walking.WalkingMap;
 import keenward.core.building.walking.WalkingRoute;
 import keenward.core.plan.Device;
@@ -72,8 +71,7 @@ public final class Audibility {
     Optional<Double> metres = sound.flatMap(each -> each.at().map(Length::metres).find());
     Optional<DevicePlace> place = building.findDevice(device.name());
     Optional<FloorGeometry> floor = place.flatMap(where -> building.findFloor(where.floor()));
-    Optional<RoomGeometry> room =
-        floor.flatMap(on -> place.flatMap(DevicePlace::room).flatMap(on::findRoom));
+    Optional<RoomGeometry> room = place.flatMap(DevicePlace::room).flatMap(building::findRoom);
     Optional<Point> at =
         room.flatMap(in -> place.flatMap(DevicePlace::at).flatMap(where -> Eye.in(in, where)));
     if (decibels.isEmpty() || metres.filter(each -> each > 0).isEmpty()) {
@@ -100,8 +98,9 @@ public final class Audibility {
 
   /** The loudest sounder where the room hears it least; empty where none is heard at all. */
   public Optional<Heard> atQuietest(RoomGeometry room) {
+    List<ByDoor> doors = doors(room);
     List<Optional<Heard>> heard =
-        listeners(room).stream().map(place -> loudest(room, place)).toList();
+        listeners(room).stream().map(place -> loudest(room, doors, place)).toList();
     return heard.stream().anyMatch(Optional::isEmpty)
         ? Optional.empty()
         : heard.stream().flatMap(Optional::stream).min(Comparator.comparingDouble(Heard::decibels));
@@ -121,14 +120,10 @@ public final class Audibility {
     return places.isEmpty() ? List.of(room.centre()) : places;
   }
 
-  private Optional<Heard> loudest(RoomGeometry room, Point place) {
+  private Optional<Heard> loudest(RoomGeometry room, List<ByDoor> doors, Point place) {
     List<Heard> heard = new ArrayList<>();
-    for (Sounder sounder : sounders) {
-      straight(sounder, room, place).ifPresent(heard::add);
-      if (!sounder.room().equals(room.name())) {
-        byDoors(sounder, room, place).forEach(heard::add);
-      }
-    }
+    sounders.forEach(sounder -> straight(sounder, room, place).ifPresent(heard::add));
+    doors.forEach(door -> heard.add(door.heardAt(place)));
     return heard.stream().max(Comparator.comparingDouble(Heard::decibels));
   }
 
@@ -173,45 +168,52 @@ public final class Audibility {
         .findFirst();
   }
 
-  private List<Heard> byDoors(Sounder sounder, RoomGeometry room, Point place) {
-    List<Heard> heard = new ArrayList<>();
-    Optional<Place> from = map.place(sounder.device());
+  /**
+   * A way of sound from a sounder to a door of a room.
+   *
+   * @param sounder the sounder
+   * @param route the way to the door
+   * @param door the door
+   */
+  private record ByDoor(Sounder sounder, WalkingRoute route, OpeningPlace door) {
+
+    Heard heardAt(Point place) {
+      List<Opening> passed = new ArrayList<>();
+      route.crossings().stream()
+          .flatMap(crossing -> crossing.passage().opening().stream())
+          .forEach(passed::add);
+      passed.add(door.opening());
+      return heard(
+          sounder,
+          route.metres() + door.middle().distanceMetres(place),
+          passed.stream().mapToDouble(Losses::openingDecibels).sum(),
+          passed.stream()
+              .filter(opening -> !Losses.isOpen(opening))
+              .map(opening -> "'" + opening.name() + "'")
+              .toList());
+    }
+  }
+
+  /** The ways by which sound comes to the doors of a room from sounders in others. */
+  private List<ByDoor> doors(RoomGeometry room) {
+    List<ByDoor> ways = new ArrayList<>();
     for (FloorGeometry floor : building.floors()) {
-      if (floor.findRoom(room.name()).isEmpty()) {
-        continue;
-      }
       for (OpeningPlace door : floor.openings()) {
-        if (door.opening().kind().isForWalking()
-            && !door.opening().isOutside()
-            && door.wall().isBetween(room.name(), otherSide(door, room))) {
-          Optional<WalkingRoute> way =
-              from.flatMap(
-                  start -> map.place(door.opening()).flatMap(end -> map.search(start, end).find()));
-          way.ifPresent(route -> heard.add(byDoor(sounder, route, door, place)));
+        if (door.opening().isInnerWay() && door.opening().touches(room.name())) {
+          sounders.stream()
+              .filter(sounder -> !sounder.room().equals(room.name()))
+              .forEach(sounder ->
+                  route(sounder, door.opening())
+                      .ifPresent(route -> ways.add(new ByDoor(sounder, route, door))));
         }
       }
     }
-    return heard;
+    return ways;
   }
 
-  private static String otherSide(OpeningPlace door, RoomGeometry room) {
-    return door.wall().room().equals(room.name()) ? door.wall().beyond() : door.wall().room();
-  }
-
-  private static Heard byDoor(Sounder sounder, WalkingRoute route, OpeningPlace door, Point place) {
-    List<Opening> passed = new ArrayList<>();
-    route.crossings().stream()
-        .flatMap(crossing -> crossing.passage().opening().stream())
-        .forEach(passed::add);
-    passed.add(door.opening());
-    return heard(
-        sounder,
-        route.metres() + door.middle().distanceMetres(place),
-        passed.stream().mapToDouble(Losses::openingDecibels).sum(),
-        passed.stream()
-            .filter(opening -> !Losses.isOpen(opening))
-            .map(opening -> "'" + opening.name() + "'")
-            .toList());
+  private Optional<WalkingRoute> route(Sounder sounder, Opening door) {
+    return map.place(sounder.device())
+        .flatMap(start -> map.place(door).flatMap(end -> map.search(start, end).find()));
   }
 
   private static Heard heard(

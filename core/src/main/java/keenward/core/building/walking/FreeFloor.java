@@ -18,9 +18,7 @@ import keenward.core.building.plane.Polygons;
 import keenward.core.building.plane.SeenArea;
 import keenward.core.building.plane.Shapes;
 import keenward.core.building.plane.Sweep;
-import keenward.core.plan.EdgeSelector;
 import keenward.core.plan.Furniture;
-import keenward.core.plan.Opening;
 import keenward.core.plan.Point;
 
 /**
@@ -99,8 +97,7 @@ final class FreeFloor {
                 WallPieces.of(
                     wall,
                     floor,
-                    opening ->
-                        isWalkedThrough(opening) && !avoided.openings().contains(opening.name()))
+                    opening -> opening.isInnerWay() && !avoided.openings().contains(opening.name()))
                     .stream())
             .toList();
     List<List<Point>> solids =
@@ -112,12 +109,6 @@ final class FreeFloor {
             walls,
             solids,
             WalkingMap.BODY_METRES / 2));
-  }
-
-  private static boolean isWalkedThrough(Opening opening) {
-    return opening.kind().isForWalking()
-        && !opening.isOutside()
-        && !opening.place().room().equals(EdgeSelector.OUTSIDE);
   }
 
   /**

@@ -55,8 +55,7 @@ public final class Sightings {
     for (DevicePlace place : building.devices()) {
       place.room().ifPresent(room -> roomOf.put(place.device().name(), room));
     }
-    Map<String, DetectorView> viewOf = new HashMap<>();
-    views.views().forEach(view -> viewOf.put(view.device().name(), view));
+    Map<String, DetectorView> viewOf = views.byDevice();
     Sightings sightings = new Sightings();
     for (Zone zone : plan.zones()) {
       if (isArmed(zone.response())) {

@@ -141,8 +141,7 @@ public final class FollowerOffEveryEntryWalk implements Rule {
             .forEach(met::add);
       }
     }
-    Set<String> known = new HashSet<>();
-    input.views().views().forEach(view -> known.add(view.device().name()));
+    Set<String> known = input.views().byDevice().keySet();
     for (Zone zone : input.plan().zones()) {
       if (zone.response() == ZoneResponse.FOLLOWER
           && zone.reason().find().isEmpty()

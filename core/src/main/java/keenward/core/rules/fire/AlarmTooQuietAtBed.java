@@ -2,7 +2,6 @@ package keenward.core.rules.fire;
 
 import java.util.List;
 import java.util.Optional;
-import keenward.core.building.FloorGeometry;
 import keenward.core.building.RoomGeometry;
 import keenward.core.building.sound.Audibility;
 import keenward.core.building.sound.Heard;
@@ -11,7 +10,6 @@ import keenward.core.plan.MissingFact;
 import keenward.core.plan.PlanPath;
 import keenward.core.plan.Room;
 import keenward.core.plan.SitePlan;
-import keenward.core.plan.Standard;
 import keenward.core.rules.CheckInput;
 import keenward.core.rules.Involved;
 import keenward.core.rules.Report;
@@ -122,9 +120,7 @@ public final class AlarmTooQuietAtBed implements Rule {
   @Override
   public void check(CheckInput input, Report report) {
     SitePlan plan = input.plan();
-    boolean isAsked =
-        plan.regimes().stream().anyMatch(each -> each.standard() == Standard.NFPA72_HOUSEHOLD);
-    if (!isAsked || !SleepingRooms.hasAny(plan)) {
+    if (!SleepingRooms.isJudged(plan) || !SleepingRooms.hasAny(plan)) {
       return;
     }
     Audibility audibility = Audibility.of(plan, input.walkingMap());
@@ -139,11 +135,7 @@ public final class AlarmTooQuietAtBed implements Rule {
       CheckInput input, Audibility audibility, Floor floor, Room bedroom, Report report) {
     PlanPath place = PlanPath.of("floors", floor.name(), "rooms", bedroom.name());
     String question = "how loud the alarm is in '" + bedroom.name() + "'";
-    Optional<RoomGeometry> drawn =
-        input
-            .building()
-            .findFloor(floor.name())
-            .flatMap((FloorGeometry on) -> on.findRoom(bedroom.name()));
+    Optional<RoomGeometry> drawn = input.building().findRoom(bedroom.name());
     if (drawn.isEmpty()) {
       report.notAssessed(
           place, question + ", since it is not drawn", "outline: [[0, 0], [4, 0], [4, 3], [0, 3]]");

@@ -8,7 +8,6 @@ import keenward.core.plan.PlanPath;
 import keenward.core.plan.Room;
 import keenward.core.plan.RoomUse;
 import keenward.core.plan.SitePlan;
-import keenward.core.plan.Standard;
 import keenward.core.plan.ZoneResponse;
 import keenward.core.rules.CheckInput;
 import keenward.core.rules.Involved;
@@ -118,13 +117,11 @@ public final class CarbonMonoxideDetectorMissing implements Rule {
   @Override
   public void check(CheckInput input, Report report) {
     SitePlan plan = input.plan();
-    boolean asked =
-        plan.regimes().stream().anyMatch(each -> each.standard() == Standard.NFPA72_HOUSEHOLD);
     boolean hasGarage = hasRoom(plan, RoomUse.GARAGE);
     if (!SleepingRooms.hasAny(plan) || !(hasGarage || hasRoom(plan, RoomUse.PLANT))) {
       return;
     }
-    if (!asked) {
+    if (!SleepingRooms.isJudged(plan)) {
       report.notAssessed(
           PlanPath.of("regime"),
           "whether carbon monoxide detectors are where people sleep, since no regime for fire is named",

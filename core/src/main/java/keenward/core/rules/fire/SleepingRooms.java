@@ -12,6 +12,7 @@ import keenward.core.plan.Opening;
 import keenward.core.plan.Room;
 import keenward.core.plan.RoomUse;
 import keenward.core.plan.SitePlan;
+import keenward.core.plan.Standard;
 import keenward.core.plan.Zone;
 import keenward.core.plan.ZoneDevice;
 import keenward.core.plan.ZoneResponse;
@@ -20,6 +21,12 @@ import keenward.core.plan.ZoneResponse;
 final class SleepingRooms {
 
   private SleepingRooms() {}
+
+  /** Whether the plan names a regime that says what sleepers need. */
+  static boolean isJudged(SitePlan plan) {
+    return plan.regimes().stream()
+        .anyMatch(regime -> regime.standard() == Standard.NFPA72_HOUSEHOLD);
+  }
 
   static List<Room> bedrooms(Floor floor) {
     return floor.rooms().stream().filter(room -> room.use().orNull() == RoomUse.BEDROOM).toList();

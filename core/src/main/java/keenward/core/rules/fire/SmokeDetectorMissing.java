@@ -9,7 +9,6 @@ import keenward.core.plan.PlanPath;
 import keenward.core.plan.Room;
 import keenward.core.plan.RoomUse;
 import keenward.core.plan.SitePlan;
-import keenward.core.plan.Standard;
 import keenward.core.plan.ZoneResponse;
 import keenward.core.rules.CheckInput;
 import keenward.core.rules.Involved;
@@ -105,9 +104,7 @@ public final class SmokeDetectorMissing implements Rule {
   @Override
   public void check(CheckInput input, Report report) {
     SitePlan plan = input.plan();
-    boolean asked =
-        plan.regimes().stream().anyMatch(each -> each.standard() == Standard.NFPA72_HOUSEHOLD);
-    if (!asked) {
+    if (!SleepingRooms.isJudged(plan)) {
       if (SleepingRooms.hasAny(plan)) {
         report.notAssessed(
             PlanPath.of("regime"),

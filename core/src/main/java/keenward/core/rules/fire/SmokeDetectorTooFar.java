@@ -11,13 +11,11 @@ import keenward.core.building.walking.WalkingMap;
 import keenward.core.building.walking.WalkingRoute;
 import keenward.core.plan.Device;
 import keenward.core.plan.DeviceKind;
-import keenward.core.plan.EdgeSelector;
 import keenward.core.plan.Floor;
 import keenward.core.plan.Opening;
 import keenward.core.plan.PlanPath;
 import keenward.core.plan.Room;
 import keenward.core.plan.SitePlan;
-import keenward.core.plan.Standard;
 import keenward.core.plan.ZoneResponse;
 import keenward.core.rules.CheckInput;
 import keenward.core.rules.Involved;
@@ -119,7 +117,7 @@ public final class SmokeDetectorTooFar implements Rule {
   @Override
   public void check(CheckInput input, Report report) {
     SitePlan plan = input.plan();
-    if (plan.regimes().stream().noneMatch(each -> each.standard() == Standard.NFPA72_HOUSEHOLD)) {
+    if (!SleepingRooms.isJudged(plan)) {
       return;
     }
     Set<String> bedrooms = new HashSet<>();
@@ -135,20 +133,14 @@ public final class SmokeDetectorTooFar implements Rule {
     for (Floor floor : plan.floors()) {
       for (Room bedroom : SleepingRooms.bedrooms(floor)) {
         List<Opening> doors =
-            floor.openings().stream().filter(door -> leadsOut(door, bedroom)).toList();
+            floor.openings().stream()
+                .filter(door -> door.isInnerWay() && door.touches(bedroom.name()))
+                .toList();
         if (!doors.isEmpty()) {
           judge(input.walkingMap(), floor, bedroom, doors, detectors, report);
         }
       }
     }
-  }
-
-  private static boolean leadsOut(Opening door, Room bedroom) {
-    EdgeSelector between = door.place();
-    return door.kind().isForWalking()
-        && !door.isOutside()
-        && !between.room().equals(EdgeSelector.OUTSIDE)
-        && (between.room().equals(bedroom.name()) || between.beyond().equals(bedroom.name()));
   }
 
   private static void judge(

@@ -1,20 +1,21 @@
 package keenward.core.rules.survey;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Set;
 import keenward.core.building.FloorGeometry;
 import keenward.core.building.coverage.DetectorView;
 import keenward.core.building.coverage.FloorBarriers;
 import keenward.core.building.coverage.Glare;
 import keenward.core.building.plane.Barriers;
 import keenward.core.plan.Coverage;
-import keenward.core.plan.CoveragePattern;
 import keenward.core.plan.Opening;
 import keenward.core.plan.PlanPath;
+import keenward.core.plan.SitePlan;
+import keenward.core.plan.Zone;
 import keenward.core.plan.ZoneDevice;
-import keenward.core.quantities.Length;
 import keenward.core.rules.CheckInput;
 import keenward.core.rules.Involved;
 import keenward.core.rules.Report;
@@ -94,32 +95,33 @@ public final class LooksStraightAtWindow implements Rule {
   @Override
   public void check(CheckInput input, Report report) {
     Map<String, Barriers> barriers = new HashMap<>();
+    Set<String> explained = explained(input.plan());
     for (DetectorView view : input.views().views()) {
-      Optional<Coverage> coverage = view.device().traits().coverage().find();
-      Optional<FloorGeometry> floor = input.building().findFloor(view.floor());
-      boolean isFan =
-          coverage
-              .filter(each -> each.pattern().orElse(CoveragePattern.FAN) == CoveragePattern.FAN)
-              .isPresent();
-      if (isFan && floor.isPresent() && !isExplained(input, view)) {
+      if (view.isFan() && !explained.contains(view.device().name())) {
+        FloorGeometry floor = input.building().findFloor(view.floor()).orElseThrow();
         report.judged();
         Glare.find(
-                floor.get(),
-                barriers.computeIfAbsent(view.floor(), ignored -> FloorBarriers.of(floor.get())),
+                floor,
+                barriers.computeIfAbsent(view.floor(), ignored -> FloorBarriers.of(floor)),
                 view.seen().eye(),
                 view.seen().startRadians() + view.seen().spanRadians() / 2,
-                coverage.get().range().map(Length::metres).orElse(0.0))
+                view.device().traits().coverage().find().flatMap(Coverage::rangeMetres).orElse(0.0))
             .ifPresent(pane -> report(view, pane, report));
       }
     }
   }
 
-  private static boolean isExplained(CheckInput input, DetectorView view) {
-    return input.plan().zones().stream()
-        .filter(zone -> zone.reason().isGiven())
-        .flatMap(zone -> zone.devices().stream())
-        .anyMatch(each ->
-            each instanceof ZoneDevice.Fitted fitted && fitted.device().equals(view.device()));
+  /** Detectors of zones for which the plan gives a reason. */
+  private static Set<String> explained(SitePlan plan) {
+    Set<String> explained = new HashSet<>();
+    for (Zone zone : plan.zones()) {
+      for (ZoneDevice each : zone.devices()) {
+        if (zone.reason().isGiven() && each instanceof ZoneDevice.Fitted fitted) {
+          explained.add(fitted.device().name());
+        }
+      }
+    }
+    return explained;
   }
 
   private static void report(DetectorView view, Opening pane, Report report) {

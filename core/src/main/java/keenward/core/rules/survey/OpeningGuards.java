@@ -1,6 +1,7 @@
 package keenward.core.rules.survey;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,8 +15,10 @@ import keenward.core.building.coverage.DetectorView;
 import keenward.core.building.coverage.DetectorViews;
 import keenward.core.building.coverage.Eye;
 import keenward.core.building.coverage.FloorBarriers;
+import keenward.core.building.plane.Barriers;
 import keenward.core.building.plane.SeenArea;
 import keenward.core.building.plane.Sweep;
+import keenward.core.plan.Coverage;
 import keenward.core.plan.Device;
 import keenward.core.plan.DeviceKind;
 import keenward.core.plan.Material;
@@ -25,7 +28,6 @@ import keenward.core.plan.Point;
 import keenward.core.plan.SitePlan;
 import keenward.core.plan.Zone;
 import keenward.core.plan.ZoneDevice;
-import keenward.core.quantities.Length;
 import keenward.core.rules.Kinds;
 import org.jspecify.annotations.Nullable;
 
@@ -50,7 +52,7 @@ final class OpeningGuards {
   private final Map<String, List<Device>> inRoom = new LinkedHashMap<>();
   private final Map<String, Point> insides = new LinkedHashMap<>();
   private final Map<String, String> floorOf = new LinkedHashMap<>();
-  private final List<DetectorView> watching = new ArrayList<>();
+  private final Map<String, DetectorView> watching = new LinkedHashMap<>();
   private final Map<String, SeenArea> hearing = new LinkedHashMap<>();
   private final List<Zone> placeless = new ArrayList<>();
 
@@ -61,11 +63,13 @@ final class OpeningGuards {
         floorOf.put(place.opening().name(), floor.name());
       }
     }
+    Map<String, DetectorView> viewOf = views.byDevice();
+    Map<String, Barriers> barriers = new HashMap<>();
     Map<String, DevicePlace> places = new LinkedHashMap<>();
     for (DevicePlace place : building.devices()) {
       places.put(place.device().name(), place);
       if (place.device().kind() == DeviceKind.GLASS_BREAK) {
-        SeenArea heard = hearing(place.device(), place, building);
+        SeenArea heard = hearing(place, building, barriers);
         if (heard != null) {
           hearing.put(place.device().name(), heard);
         }
@@ -73,7 +77,7 @@ final class OpeningGuards {
     }
     for (Zone zone : plan.zones()) {
       if (Kinds.isBurglary(zone.response())) {
-        add(zone, places, views);
+        add(zone, places, viewOf);
       }
     }
   }
@@ -108,7 +112,7 @@ final class OpeningGuards {
     return blind.isEmpty() ? new Guard.Nothing() : new Guard.NotSeen(blind);
   }
 
-  private void add(Zone zone, Map<String, DevicePlace> places, DetectorViews views) {
+  private void add(Zone zone, Map<String, DevicePlace> places, Map<String, DetectorView> viewOf) {
     boolean open = zone.devices().isEmpty();
     for (ZoneDevice each : zone.devices()) {
       if (!(each instanceof ZoneDevice.Fitted fitted)) {
@@ -129,7 +133,10 @@ final class OpeningGuards {
             .add(device);
       } else if (room.isPresent() && device.kind() != DeviceKind.CONTACT) {
         inRoom.computeIfAbsent(room.get(), ignored -> new ArrayList<>()).add(device);
-        views.views().stream().filter(view -> view.device().equals(device)).forEach(watching::add);
+        DetectorView view = viewOf.get(device.name());
+        if (view != null) {
+          watching.put(device.name(), view);
+        }
       } else {
         open = true;
       }
@@ -155,7 +162,7 @@ final class OpeningGuards {
   private boolean isSeen(Opening opening) {
     Point inside = inside(opening);
     return inside != null
-        && watching.stream()
+        && watching.values().stream()
             .anyMatch(view ->
                 Objects.equals(view.floor(), floorOf.get(opening.name()))
                     && view.seen().sees(inside));
@@ -163,8 +170,7 @@ final class OpeningGuards {
 
   /** Whether a motion detector of its room may see it, since the plan does not say what it sees. */
   private boolean maySee(Device detector, Opening opening) {
-    return inside(opening) == null
-        || watching.stream().noneMatch(view -> view.device().equals(detector));
+    return inside(opening) == null || !watching.containsKey(detector.name());
   }
 
   /**
@@ -181,18 +187,15 @@ final class OpeningGuards {
   }
 
   /** What an acoustic detector hears; null when the plan does not say enough. */
-  private static @Nullable SeenArea hearing(Device device, DevicePlace place, Building building) {
-    Optional<FloorGeometry> floor = building.findFloor(place.floor());
+  private static @Nullable SeenArea hearing(
+      DevicePlace place, Building building, Map<String, Barriers> barriers) {
     Optional<Point> ear =
-        floor
-            .flatMap(on -> place.room().flatMap(on::findRoom))
+        place
+            .room()
+            .flatMap(building::findRoom)
             .flatMap(room -> place.at().flatMap(at -> Eye.in(room, at)));
     Optional<Double> range =
-        device
-            .traits()
-            .coverage()
-            .find()
-            .flatMap(coverage -> coverage.range().map(Length::metres).find());
+        place.device().traits().coverage().find().flatMap(Coverage::rangeMetres);
     return ear.isEmpty() || range.isEmpty()
         ? null
         : Sweep.from(
@@ -200,7 +203,8 @@ final class OpeningGuards {
             range.get(),
             -Math.PI,
             SeenArea.FULL_TURN,
-            FloorBarriers.of(floor.orElseThrow()));
+            barriers.computeIfAbsent(
+                place.floor(), floor -> FloorBarriers.of(building.findFloor(floor).orElseThrow())));
   }
 
   private @Nullable Point inside(Opening opening) {

@@ -110,11 +110,7 @@ public final class OpeningNotWatched implements Rule {
     for (Floor floor : plan.floors()) {
       boolean isLowest = floor.equals(plan.floors().getFirst());
       for (Opening opening : floor.openings()) {
-        boolean matters =
-            opening.isOutside()
-                && opening.reachable().orElse(isLowest)
-                && !opening.excluded().isGiven();
-        if (!matters) {
+        if (!opening.isReachable(isLowest) || opening.excluded().isGiven()) {
           continue;
         }
         Guard guard = guards.guard(opening);

@@ -6,7 +6,6 @@ import keenward.core.building.FloorGeometry;
 import keenward.core.building.coverage.DetectorView;
 import keenward.core.building.plane.Polygons;
 import keenward.core.building.plane.SeenArea;
-import keenward.core.plan.CoveragePattern;
 import keenward.core.plan.Furniture;
 import keenward.core.plan.MissingFact;
 import keenward.core.plan.PlanPath;
@@ -99,7 +98,7 @@ public final class SightCutShort implements Rule {
   @Override
   public void check(CheckInput input, Report report) {
     for (DetectorView view : input.views().views()) {
-      if (isFan(view)) {
+      if (view.isFan()) {
         report.judged();
         double share = nearShare(view.seen());
         if (share > MOST_SHARE) {
@@ -115,16 +114,6 @@ public final class SightCutShort implements Rule {
                     missing.place(),
                     "whether anything stands close before it: " + missing.why(),
                     missing.lineToAdd())));
-  }
-
-  private static boolean isFan(DetectorView view) {
-    return view.device()
-            .traits()
-            .coverage()
-            .find()
-            .flatMap(coverage -> coverage.pattern().find())
-            .orElse(CoveragePattern.FAN)
-        == CoveragePattern.FAN;
   }
 
   /** The share of the angle in which sight ends nearer than a metre. */

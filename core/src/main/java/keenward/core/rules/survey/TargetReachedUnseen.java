@@ -165,10 +165,7 @@ public final class TargetReachedUnseen implements Rule {
 
   /** Areas that detectors see and openings with contacts, of zones that are live when away. */
   private static Avoided watched(CheckInput input) {
-    Map<String, DetectorView> viewOf = new HashMap<>();
-    for (DetectorView view : input.views().views()) {
-      viewOf.put(view.device().name(), view);
-    }
+    Map<String, DetectorView> viewOf = input.views().byDevice();
     Map<String, List<List<Point>>> areas = new HashMap<>();
     Set<String> openings = new HashSet<>();
     for (Zone zone : input.plan().zones()) {
@@ -202,8 +199,8 @@ public final class TargetReachedUnseen implements Rule {
       Building building, Device device, Map<String, List<List<Point>>> areas) {
     Optional<DevicePlace> place = building.findDevice(device.name());
     place
-        .flatMap(where -> building.findFloor(where.floor()))
-        .flatMap(floor -> place.flatMap(DevicePlace::room).flatMap(floor::findRoom))
+        .flatMap(DevicePlace::room)
+        .flatMap(building::findRoom)
         .ifPresent(room ->
             areas
                 .computeIfAbsent(place.orElseThrow().floor(), ignored -> new ArrayList<>())
@@ -223,8 +220,7 @@ public final class TargetReachedUnseen implements Rule {
       this.map = map;
       this.guards = guards;
       List<Place> goals = goals(plan, target);
-      if (building.floors().stream()
-          .noneMatch(floor -> floor.findRoom(target.name()).isPresent())) {
+      if (building.findRoom(target.name()).isEmpty()) {
         miss("'" + target.name() + "' is not drawn", "outline: [[0, 0], [4, 0], [4, 3], [0, 3]]");
         return;
       }
@@ -234,7 +230,7 @@ public final class TargetReachedUnseen implements Rule {
           if (opening.isOutside()
               && !opening.excluded().isGiven()
               && !(guards.guard(opening) instanceof Guard.Watched)) {
-            look(opening, opening.reachable().orElse(isLowest), goals, target);
+            look(opening, opening.isReachable(isLowest), goals, target);
           }
         }
       }
@@ -244,10 +240,7 @@ public final class TargetReachedUnseen implements Rule {
     private List<Place> goals(SitePlan plan, Room target) {
       List<Place> goals = new ArrayList<>();
       plan.openings()
-          .filter(opening -> !opening.isOutside() && opening.kind().isForWalking())
-          .filter(opening ->
-              opening.place().room().equals(target.name())
-                  || opening.place().beyond().equals(target.name()))
+          .filter(opening -> opening.isInnerWay() && opening.touches(target.name()))
           .forEach(opening ->
               place(opening)
                   .map(door ->
