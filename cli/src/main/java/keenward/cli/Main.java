@@ -22,6 +22,7 @@ import keenward.cli.command.ServeCommand;
 import keenward.cli.command.SuggestCommand;
 import keenward.cli.command.Surroundings;
 import keenward.cli.command.TestPlanCommand;
+import keenward.cli.command.TraceCommand;
 import keenward.cli.command.WalksCommand;
 import keenward.core.progress.WorkStopped;
 import keenward.usecases.site.BadInput;
@@ -66,6 +67,7 @@ public final class Main implements Runnable {
     return new CommandLine(new Main())
         .addSubcommand(new CheckCommand(surroundings))
         .addSubcommand(new PowerCommand(surroundings))
+        .addSubcommand(new TraceCommand(surroundings))
         .addSubcommand(new CoverageCommand(surroundings))
         .addSubcommand(new WalksCommand(surroundings))
         .addSubcommand(new SuggestCommand(surroundings))

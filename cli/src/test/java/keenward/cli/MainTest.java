@@ -447,6 +447,20 @@ class MainTest {
   }
 
   @Test
+  void drawsThePictureOfAFloorWithItsRooms() throws IOException {
+    Path svg = folder.resolve("boathouse.svg");
+    CommandLineRun run =
+        CommandLineRun.of("trace", CommandLineRun.BOATHOUSE.toString(), "--out", svg.toString());
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out()).contains("Ground drawn to");
+    assertThat(svg).content().contains("data:image/png", ">Boat hall<", "28 m apart");
+    CommandLineRun again =
+        CommandLineRun.of("trace", CommandLineRun.BOATHOUSE.toString(), "--out", svg.toString());
+    assertThat(again.exitCode()).isEqualTo(2);
+    assertThat(again.err()).contains("--replace");
+  }
+
+  @Test
   void refusesAPortThatIsNone() {
     CommandLineRun run =
         CommandLineRun.of("serve", CommandLineRun.BAKERY.toString(), "--port", "65536");

@@ -4,6 +4,7 @@ import java.util.List;
 import keenward.usecases.job.SiteJob;
 import keenward.usecases.pictures.Pictures;
 import keenward.usecases.rehearse.RehearsedScenario;
+import keenward.usecases.trace.TracedFloor;
 
 /**
  * What a page of a site shows.
@@ -17,6 +18,11 @@ public record StagePage(String name, SiteJob job, Stage stage) {
   /** Drawings of the floors by name. */
   public List<Pictures.Both> floors() {
     return Pictures.forPage(job);
+  }
+
+  /** Floors with a picture to trace, in their order; their pages are numbered from 1. */
+  public List<String> tracedFloors() {
+    return TracedFloor.floors(job.site().plan());
   }
 
   /** Drawings of the floors that a motion detector sees any of, with what it sees. */

@@ -23,7 +23,10 @@ import keenward.usecases.job.SiteJob;
 import keenward.usecases.pack.PaperPack;
 import keenward.usecases.pictures.Pictures;
 import keenward.usecases.rehearse.RehearsedScenario;
+import keenward.usecases.site.BadInput;
 import keenward.usecases.suggest.SiteSuggestion;
+import keenward.usecases.trace.TracedFloor;
+import org.jspecify.annotations.Nullable;
 
 /** The local web pages, from start to stop. */
 public final class Workbench implements AutoCloseable {
@@ -82,7 +85,7 @@ public final class Workbench implements AutoCloseable {
     config.routes.get(
         "/assets/style.css",
         request -> request.contentType("text/css; charset=utf-8").result(STYLE));
-    for (String script : List.of("light.js", "schedule.js")) {
+    for (String script : List.of("light.js", "schedule.js", "trace.js")) {
       config.routes.get(
           "/assets/" + script,
           request -> request.contentType("text/javascript; charset=utf-8").result(asset(script)));
@@ -91,6 +94,7 @@ public final class Workbench implements AutoCloseable {
       config.routes.get("/sites/{site}/" + stage.address(), request -> stage(request, stage));
     }
     config.routes.get("/sites/{site}/papers/{paper}", this::paper);
+    config.routes.get("/sites/{site}/trace/{floor}", this::trace);
     config.routes.error(404, this::missing);
     config.routes.exception(Exception.class, (failure, request) -> fault(request));
   }
@@ -112,7 +116,7 @@ public final class Workbench implements AutoCloseable {
     switch (stage) {
       case REHEARSAL -> {
         List<RehearsedScenario> scenarios = job.rehearsal().scenarios();
-        int chosen = chosen(request, scenarios.size());
+        int chosen = number(request.queryParam("scenario"), scenarios.size());
         values.put("chosen", chosen);
         values.put("scenario", scenarios.get(chosen));
       }
@@ -136,14 +140,13 @@ public final class Workbench implements AutoCloseable {
     return SiteSuggestion.of(job.site(), wish);
   }
 
-  /** The scenario asked for; the first one when the number is none of theirs. */
-  private static int chosen(Context request, int count) {
-    String asked = request.queryParam("scenario");
+  /** A number asked for; 0 when it is none, or as large as a limit. */
+  private static int number(@Nullable String asked, int limit) {
     if (asked == null || !asked.matches("[0-9]{1,4}")) {
       return 0;
     }
     int number = Integer.parseInt(asked);
-    return number < count ? number : 0;
+    return number < limit ? number : 0;
   }
 
   private void paper(Context request) throws IOException {
@@ -159,6 +162,33 @@ public final class Workbench implements AutoCloseable {
         "Content-Security-Policy",
         "default-src 'none'; style-src 'unsafe-inline'; img-src data:; font-src data:; frame-ancestors 'none'");
     paper.get().answer(request);
+  }
+
+  private void trace(Context request) {
+    Optional<Bench.Standing> found = bench.find(request.pathParam("site"));
+    Optional<SiteJob> job = found.flatMap(Bench.Standing::find);
+    List<String> floors = job.map(each -> TracedFloor.floors(each.site().plan())).orElse(List.of());
+    int number = number(request.pathParam("floor"), floors.size() + 1);
+    if (number == 0) {
+      missing(request);
+      return;
+    }
+    String floor = floors.get(number - 1);
+    StagePage page = new StagePage(found.orElseThrow().name(), job.orElseThrow(), Stage.PLAN);
+    try {
+      show(
+          request,
+          200,
+          "trace",
+          Map.of("page", page, "traced", TracedFloor.of(page.job().site(), floor)));
+    } catch (BadInput bad) {
+      show(
+          request,
+          200,
+          "message",
+          Map.of(
+              "title", "The picture cannot be shown", "words", String.join(" ", bad.messages())));
+    }
   }
 
   private void missing(Context request) {

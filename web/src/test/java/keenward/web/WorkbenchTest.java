@@ -85,6 +85,20 @@ class WorkbenchTest {
   }
 
   @Test
+  void saysWhyAPictureCannotBeTracedAndHasNoPageWithoutOne() throws Exception {
+    get(workbench.address());
+    assertThat(get("/sites/kiosk/trace/1").statusCode()).isEqualTo(404);
+
+    Files.writeString(
+        site,
+        PLAN + "floors: { Ground: { backdrop: { picture: no.png } } }" + System.lineSeparator());
+    assertThat(get("/sites/kiosk/plan").body()).contains("/sites/kiosk/trace/1");
+    assertThat(get("/sites/kiosk/trace/1").body()).contains("no file 'no.png'");
+    assertThat(get("/sites/kiosk/trace/2").statusCode()).isEqualTo(404);
+    assertThat(get("/sites/kiosk/trace/0").statusCode()).isEqualTo(404);
+  }
+
+  @Test
   void refusesWhoHasNoKeyOrAWrongOne() throws Exception {
     HttpClient stranger = HttpClient.newHttpClient();
     for (String path :

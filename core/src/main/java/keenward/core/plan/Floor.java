@@ -16,6 +16,7 @@ import keenward.core.quantities.Length;
  * @param openings doors, windows and the like
  * @param furniture things in the way
  * @param stairs stairs that start here
+ * @param backdrop a picture to trace its rooms over; missing for most
  */
 public record Floor(
     String name,
@@ -27,7 +28,8 @@ public record Floor(
     List<Wall> walls,
     List<Opening> openings,
     List<Furniture> furniture,
-    List<Stair> stairs) {
+    List<Stair> stairs,
+    Fact<Backdrop> backdrop) {
 
   /** Rooms whose edges lie closer than this share a wall, where the floor says nothing. */
   public static final double USUAL_SNAP_METRES = 0.05;

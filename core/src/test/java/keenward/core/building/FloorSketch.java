@@ -155,7 +155,8 @@ final class FloorSketch {
             walls,
             openings,
             List.of(),
-            stairs));
+            stairs,
+            Fact.missing()));
     rooms.clear();
     walls.clear();
     openings.clear();

@@ -145,6 +145,7 @@ public final class FloorBuilder {
         List.of(),
         openings,
         furniture,
-        stairs);
+        stairs,
+        Fact.missing());
   }
 }

@@ -167,7 +167,8 @@ final class PlanSketch {
             walls,
             openings,
             furniture,
-            stairs));
+            stairs,
+            Fact.missing()));
     rooms.clear();
     walls.clear();
     openings.clear();

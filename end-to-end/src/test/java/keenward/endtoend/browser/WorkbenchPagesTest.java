@@ -33,6 +33,7 @@ class WorkbenchPagesTest {
 
   private static final int PHONE = 360;
   private static final String LONG_ORDER = "/sites/heron-lane-vets/order";
+  private static final String TRACE = "/sites/weir-lane-boathouse/trace/1";
 
   private static Workbench workbench;
 
@@ -136,6 +137,47 @@ class WorkbenchPagesTest {
     assertThat(page.locator(".finding:focus").textContent()).contains("Passage motion");
   }
 
+  /** A click at coordinates of the plan, told by the grid that the page draws. */
+  private static void click(Page page, double right, double up) {
+    double[] at = new double[2];
+    for (int axis = 0; axis < 2; axis++) {
+      at[axis] =
+          ((Number)
+                  page.evaluate(
+                      "([right, up]) => { const s = document.querySelector('.trace svg'); const d = s.dataset;"
+                          + " const p = new DOMPoint(+d.zeroX + right * d.pixelsRight, +d.zeroY + up * d.pixelsDown)"
+                          + ".matrixTransform(s.getScreenCTM()); return "
+                          + (axis == 0 ? "p.x" : "p.y")
+                          + "; }",
+                      List.of(right, up)))
+              .doubleValue();
+    }
+    page.mouse().click(at[0], at[1]);
+  }
+
+  @Test
+  void tracesARoomOverThePictureOfTheFloor(Page page) {
+    page.setViewportSize(1280, 900);
+    page.navigate(workbench.address());
+    page.navigate(address("/sites/weir-lane-boathouse/plan"));
+    page.locator("a", new Page.LocatorOptions().setHasText("Trace Ground")).click();
+    Locator line = page.locator("[data-trace=line]");
+
+    click(page, 21.05, 9.04);
+    click(page, 24.5, 9.03);
+    click(page, 24.53, 4.2);
+    assertThat(line.textContent())
+        .as("snapped to a corner, then in line with it, then in line with the second")
+        .matches(
+            "New room: \\{ outline: \\[\\[21, 9], \\[24\\.\\d+, 9], \\[24\\.\\d+, 4\\.\\d+]] }");
+    assertThat(page.locator("[data-trace=copy]").isEnabled()).isTrue();
+
+    page.locator("[data-trace=undo]").click();
+    assertThat(page.locator("[data-trace=copy]").isEnabled()).isFalse();
+    page.locator("[data-trace=clear]").click();
+    assertThat(line.textContent()).isEqualTo("no corners yet");
+  }
+
   @Test
   void goesToAPartOfALongOrder(Page page) {
     page.setViewportSize(PHONE, 900);
@@ -216,6 +258,7 @@ class WorkbenchPagesTest {
         paths.add("/sites/" + site + "/" + stage.address());
       }
     }
+    paths.add(TRACE);
     return paths;
   }
 

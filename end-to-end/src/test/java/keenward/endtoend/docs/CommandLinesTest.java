@@ -22,6 +22,7 @@ class CommandLinesTest {
   private static final Path README = Repository.root().resolve("README.md");
   private static final Path FIRST_PLAN = Repository.root().resolve("docs/guide/first-plan.md");
   private static final Path OWN_LIST = Repository.root().resolve("docs/guide/own-list.md");
+  private static final Path TRACE = Repository.root().resolve("docs/guide/trace.md");
   private static final Pattern OPTION = Pattern.compile("(?<![\\w-])--[a-z][a-z-]+");
   private static final Pattern COMMAND_ROW =
       Pattern.compile("^\\| `([a-z-]+(?: show)?)[^`]*` \\|", Pattern.MULTILINE);
@@ -57,6 +58,16 @@ class CommandLinesTest {
       assertThat(transcript.commandsRun()).isEqualTo(3);
     }
     assertThat(folder.resolve("nursery.xlsx")).isNotEmptyFile();
+  }
+
+  @Test
+  void aPictureIsTracedAsTheGuideSays() throws Exception {
+    try (Transcript transcript = new Transcript(folder, Set.of())) {
+      transcript.follow(TRACE);
+
+      assertThat(transcript.commandsRun()).isEqualTo(1);
+    }
+    assertThat(folder.resolve("boathouse.svg")).content().contains("data:image/png");
   }
 
   @Test

@@ -1,9 +1,12 @@
 package keenward.files.plan;
 
+import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import keenward.core.plan.EdgeSelector;
+import keenward.core.quantities.Length;
 import keenward.files.QuotedText;
 import keenward.files.shape.Fields;
 import keenward.files.yaml.Span;
@@ -44,6 +47,47 @@ final class FloorFaults {
         .orElseGet(Map::of)
         .values()
         .forEach(stair -> stair(floor, stair));
+    fields.find(FloorSection.BACKDROP).ifPresent(this::backdrop);
+  }
+
+  private void backdrop(Fields fields) {
+    List<List<BigDecimal>> points = fields.list(BackdropSection.POINTS);
+    // A point with a fault of its own has no coordinates, and has been reported.
+    boolean isOnePlace =
+        points.size() == 2
+            && points.stream().allMatch(point -> point.size() == 2)
+            && points.get(0).get(0).compareTo(points.get(1).get(0)) == 0
+            && points.get(0).get(1).compareTo(points.get(1).get(1)) == 0;
+    if (isOnePlace) {
+      draft.fault(
+          fields.place(BackdropSection.POINTS),
+          "both points are the same place",
+          "two places of the picture, far apart",
+          "");
+    }
+    fields
+        .fact(BackdropSection.DISTANCE)
+        .map(Length::metres)
+        .find()
+        .filter(metres -> metres <= 0)
+        .ifPresent(metres ->
+            draft.fault(
+                fields.place(BackdropSection.DISTANCE),
+                "the two points are no distance apart",
+                "a length above zero",
+                "measure it in the building"));
+    boolean isPdf =
+        fields
+            .find(BackdropSection.PICTURE)
+            .filter(name -> !name.toLowerCase(Locale.ROOT).endsWith(".pdf"))
+            .isEmpty();
+    if (!isPdf && fields.mentions(BackdropSection.PAGE)) {
+      draft.fault(
+          fields.place(BackdropSection.PAGE),
+          "a picture that is no PDF has no pages",
+          "`page` with a .pdf file only",
+          "take the line out");
+    }
   }
 
   private void between(String floor, Fields fields) {

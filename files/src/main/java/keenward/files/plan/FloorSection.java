@@ -156,6 +156,9 @@ final class FloorSection {
       optional(
               "stairs", Shapes.names(NameKey.name("a stair"), STAIR), "", "Stairs that start here.")
           .usual("none");
+  static final Field<Fields> BACKDROP =
+      optional("backdrop", BackdropSection.SHAPE, "", "A picture to trace its rooms over.")
+          .usual("none");
 
   static final MapShape SHAPE =
       MapShape.of(
@@ -169,7 +172,8 @@ final class FloorSection {
               WALLS,
               OPENINGS,
               FURNITURE_PIECES,
-              STAIRS)
+              STAIRS,
+              BACKDROP)
           .example(
               """
               floors:
@@ -214,7 +218,11 @@ final class FloorSection {
             .toList(),
         entries(fields, STAIRS)
             .map(entry -> stair(entry.getKey(), entry.getValue(), unit))
-            .toList());
+            .toList(),
+        fields
+            .find(BACKDROP)
+            .map(backdrop -> Fact.of(BackdropSection.bind(backdrop, unit)))
+            .orElse(Fact.missing()));
   }
 
   private static Stream<Map.Entry<String, Fields>> entries(

@@ -25,11 +25,33 @@ public final class InputBytes {
    * @param what what the file should be, in words
    */
   public static byte[] read(Path path, String what) throws BadInput {
+    return start(path, what, MOST_BYTES);
+  }
+
+  /**
+   * The bytes of a file that may be larger.
+   *
+   * @param what what the file should be, in words
+   * @throws BadInput also when it has more than so many bytes
+   */
+  public static byte[] read(Path path, String what, int mostBytes) throws BadInput {
+    byte[] bytes = start(path, what, mostBytes + 1);
+    if (bytes.length > mostBytes) {
+      throw new BadInput(
+          path.toString(),
+          "the file is larger than " + mostBytes / (1024 * 1024) + " MiB",
+          what,
+          "save it smaller");
+    }
+    return bytes;
+  }
+
+  private static byte[] start(Path path, String what, int bytes) throws BadInput {
     if (Files.isDirectory(path)) {
       throw new BadInput(path.toString(), "this is a folder", what, "name a file in it");
     }
     try (InputStream stream = Files.newInputStream(path)) {
-      return stream.readNBytes(MOST_BYTES);
+      return stream.readNBytes(bytes);
     } catch (NoSuchFileException missing) {
       throw new BadInput(path.toString(), "there is no such file", what, "check name and folder");
     } catch (IOException failure) {

@@ -1,0 +1,4 @@
+@NullMarked
+package keenward.drawing.trace;
+
+import org.jspecify.annotations.NullMarked;

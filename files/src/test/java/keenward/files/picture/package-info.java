@@ -1,0 +1,4 @@
+@NullMarked
+package keenward.files.picture;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package keenward.usecases.trace;
+
+import org.jspecify.annotations.NullMarked;
