@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import keenward.core.building.coverage.CoverageMap;
+import keenward.core.building.coverage.DetectorView;
 import keenward.core.building.coverage.Gap;
 import keenward.core.building.placing.Suggestion;
 import keenward.core.building.walking.Gait;
@@ -106,10 +107,36 @@ public final class Json {
                     "floor", view.floor(),
                     "room", view.room(),
                     "seenSquareMetres", view.seen().squareMetres(),
-                    "outlineMetres", points(view.seen().outline(CoverageMap.ARC_ERROR_METRES))))
+                    "blindMetres", view.seen().blindMetres(),
+                    "outlinesMetres", outlines(view)))
+            .toList());
+    json.put(
+        "glassBreak",
+        coverage.map().detectors().hearings().stream()
+            .map(heard ->
+                map(
+                    "name", heard.device().name(),
+                    "floor", heard.floor(),
+                    "outlinesMetres", outlines(heard)))
+            .toList());
+    json.put(
+        "beams",
+        coverage.map().detectors().beams().stream()
+            .map(beam ->
+                map(
+                    "name", beam.device().name(),
+                    "floor", beam.floor(),
+                    "endsMetres", points(List.of(beam.from(), beam.to())),
+                    "clear", beam.isClear()))
             .toList());
     json.put("notAssessed", missing(coverage.map().notAssessed()));
     return text(json);
+  }
+
+  private static List<Object> outlines(DetectorView view) {
+    return view.seen().outlines(CoverageMap.ARC_ERROR_METRES).stream()
+        .<Object>map(Json::points)
+        .toList();
   }
 
   /** Where detectors and keypads could go. */

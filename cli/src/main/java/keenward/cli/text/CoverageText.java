@@ -4,6 +4,10 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import keenward.core.building.coverage.BeamLine;
+import keenward.core.building.coverage.DetectorView;
 import keenward.core.building.coverage.FloorCoverage;
 import keenward.core.building.coverage.Gap;
 import keenward.core.building.coverage.RoomCoverage;
@@ -28,9 +32,9 @@ public final class CoverageText {
       page.heading(
           floor.floor()
               + ": "
-              + squareMetres(floor.seenSquareMetres())
+              + tenths(floor.seenSquareMetres())
               + " of "
-              + squareMetres(floor.floorSquareMetres())
+              + tenths(floor.floorSquareMetres())
               + " m2 seen");
       List<List<String>> rows = new ArrayList<>();
       for (RoomCoverage room : floor.rooms()) {
@@ -38,7 +42,7 @@ public final class CoverageText {
             List.of(
                 room.room(),
                 room.isWatched() ? percent(room.share()) + " seen" : "nothing looks here",
-                squareMetres(room.floorSquareMetres()) + " m2",
+                tenths(room.floorSquareMetres()) + " m2",
                 String.join(", ", room.detectors())));
       }
       page.table(rows);
@@ -48,6 +52,8 @@ public final class CoverageText {
         }
       }
     }
+    blind(coverage.map().views(), page);
+    beams(coverage.map().detectors().beams(), page);
     if (!coverage.map().notAssessed().isEmpty()) {
       page.heading("Not assessed");
       for (MissingFact open : coverage.map().notAssessed()) {
@@ -57,8 +63,42 @@ public final class CoverageText {
     return page.toString();
   }
 
+  private static void blind(List<DetectorView> views, Page page) {
+    Map<String, List<String>> byDistance = new TreeMap<>();
+    for (DetectorView view : views) {
+      double metres = view.seen().blindMetres();
+      if (metres > 0) {
+        byDistance
+            .computeIfAbsent(
+                Double.isInfinite(metres) ? "at all" : "nearer than " + tenths(metres) + " m",
+                ignored -> new ArrayList<>())
+            .add(view.device().name());
+      }
+    }
+    if (!byDistance.isEmpty()) {
+      page.heading("Under the detectors");
+      byDistance.forEach((distance, detectors) ->
+          page.hanging(
+              "  ", 4, "Nobody " + distance + " is seen by " + String.join(", ", detectors) + "."));
+    }
+  }
+
+  private static void beams(List<BeamLine> beams, Page page) {
+    if (!beams.isEmpty()) {
+      page.heading("Beams");
+      page.table(
+          beams.stream()
+              .map(beam ->
+                  List.of(
+                      beam.device().name(),
+                      tenths(beam.from().distanceMetres(beam.to())) + " m",
+                      beam.isClear() ? "clear" : "something stands in its way"))
+              .toList());
+    }
+  }
+
   private static String words(RoomCoverage room, Gap gap) {
-    String size = room.room() + ": " + squareMetres(gap.squareMetres()) + " m2 unseen";
+    String size = room.room() + ": " + tenths(gap.squareMetres()) + " m2 unseen";
     return switch (gap.reaches().size()) {
       case 0 -> size;
       case 1 -> size + ", open to " + gap.reaches().getFirst();
@@ -66,7 +106,7 @@ public final class CoverageText {
     };
   }
 
-  private static String squareMetres(double value) {
+  private static String tenths(double value) {
     return BigDecimal.valueOf(value).setScale(1, RoundingMode.HALF_UP).toPlainString();
   }
 

@@ -10,12 +10,14 @@ import keenward.core.quantities.Length;
  * @param pattern the shape
  * @param range reach
  * @param angle opening angle of a fan
+ * @param looksDown the steepest angle below the horizontal at which it still sees
  * @param petAllowance whether the pattern leaves room for an animal on the floor
  */
 public record Coverage(
     Fact<CoveragePattern> pattern,
     Fact<Length> range,
     Fact<Angle> angle,
+    Fact<Angle> looksDown,
     Fact<Boolean> petAllowance) {
 
   /** The shape; where none is stated, a fan. */

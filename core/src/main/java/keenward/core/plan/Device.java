@@ -13,6 +13,7 @@ import keenward.core.quantities.Length;
  * @param room name of the room it is in
  * @param opening name of the opening it watches
  * @param at where it is on the floor of its room
+ * @param endsAt for a beam: where its other end is
  * @param height mounting height
  * @param bearing direction it looks, clockwise from north
  * @param magnet for a magnetic contact: how it and its magnet sit
@@ -29,6 +30,7 @@ public record Device(
     Fact<String> room,
     Fact<String> opening,
     Fact<Point> at,
+    Fact<Point> endsAt,
     Fact<Length> height,
     Fact<Angle> bearing,
     Fact<MagnetFit> magnet,

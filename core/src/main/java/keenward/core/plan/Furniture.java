@@ -9,8 +9,10 @@ import keenward.core.quantities.Length;
  * @param name name, unique in the plan
  * @param outline corners in order, not closed
  * @param height its height
+ * @param warms whether it grows warm or moves air by itself: a heater, an oven, a boiler, a fan
  */
-public record Furniture(String name, List<Point> outline, Fact<Length> height) {
+public record Furniture(
+    String name, List<Point> outline, Fact<Length> height, Fact<Boolean> warms) {
 
   public Furniture {
     outline = List.copyOf(outline);

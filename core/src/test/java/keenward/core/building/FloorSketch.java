@@ -50,7 +50,7 @@ final class FloorSketch {
   }
 
   FloorSketch room(String name, List<Point> outline) {
-    rooms.add(new Room(name, Fact.missing(), Fact.missing(), outline));
+    rooms.add(new Room(name, Fact.missing(), Fact.missing(), Fact.missing(), outline));
     return this;
   }
 
@@ -126,6 +126,7 @@ final class FloorSketch {
             room,
             opening,
             at,
+            Fact.missing(),
             Fact.missing(),
             Fact.missing(),
             Fact.missing(),

@@ -31,6 +31,7 @@ public final class DeviceBuilder {
   private Fact<String> room = Fact.missing();
   private Fact<String> opening = Fact.missing();
   private Fact<Point> at = Fact.missing();
+  private Fact<Point> endsAt = Fact.missing();
   private Fact<Length> height = Fact.missing();
   private Fact<Angle> bearing = Fact.missing();
   private Fact<String> supply = Fact.missing();
@@ -107,7 +108,30 @@ public final class DeviceBuilder {
                 Fact.of(pattern),
                 Fact.of(Quantities.of(Length.parse(range))),
                 Fact.of(Quantities.of(Angle.parse(angle))),
+                Fact.missing(),
                 Fact.missing()));
+    return this;
+  }
+
+  /** After {@link #covers}. */
+  public DeviceBuilder petAllowance(boolean yes) {
+    coverage =
+        coverage.map(each ->
+            new Coverage(
+                each.pattern(), each.range(), each.angle(), each.looksDown(), Fact.of(yes)));
+    return this;
+  }
+
+  /** After {@link #covers}. */
+  public DeviceBuilder looksDown(String angle) {
+    coverage =
+        coverage.map(each ->
+            new Coverage(
+                each.pattern(),
+                each.range(),
+                each.angle(),
+                Fact.of(Quantities.of(Angle.parse(angle))),
+                each.petAllowance()));
     return this;
   }
 
@@ -138,6 +162,11 @@ public final class DeviceBuilder {
 
   public DeviceBuilder on(String openingName) {
     opening = Fact.of(openingName);
+    return this;
+  }
+
+  public DeviceBuilder endsAt(double xMetres, double yMetres) {
+    endsAt = Fact.of(new Point(xMetres, yMetres));
     return this;
   }
 
@@ -216,6 +245,7 @@ public final class DeviceBuilder {
         room,
         opening,
         at,
+        endsAt,
         height,
         bearing,
         magnet,

@@ -30,7 +30,7 @@ public final class FloorBuilder {
 
   /** A room without a drawing, or with an outline of any form. */
   public FloorBuilder room(String room, RoomUse use, List<Point> outline) {
-    rooms.add(new Room(room, Fact.of(use), Fact.missing(), outline));
+    rooms.add(new Room(room, Fact.of(use), Fact.missing(), Fact.missing(), outline));
     return this;
   }
 
@@ -38,7 +38,16 @@ public final class FloorBuilder {
   public FloorBuilder target(String room) {
     rooms.replaceAll(each ->
         each.name().equals(room)
-            ? new Room(room, each.use(), Fact.of(true), each.outline())
+            ? new Room(room, each.use(), Fact.of(true), each.animals(), each.outline())
+            : each);
+    return this;
+  }
+
+  /** Says that an animal moves about in a room. */
+  public FloorBuilder animals(String room) {
+    rooms.replaceAll(each ->
+        each.name().equals(room)
+            ? new Room(room, each.use(), each.target(), Fact.of(true), each.outline())
             : each);
     return this;
   }
@@ -105,7 +114,8 @@ public final class FloorBuilder {
                 new Point(east, south),
                 new Point(east, north),
                 new Point(west, north)),
-            Fact.of(Quantities.of(Length.parse(height)))));
+            Fact.of(Quantities.of(Length.parse(height))),
+            Fact.missing()));
     return this;
   }
 

@@ -3,11 +3,11 @@ package keenward.drawing.floor;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import keenward.core.building.coverage.BeamLine;
 import keenward.core.building.coverage.CoverageMap;
 import keenward.core.building.coverage.DetectorView;
 import keenward.core.building.coverage.Gap;
 import keenward.core.building.coverage.RoomCoverage;
-import keenward.core.plan.Point;
 import keenward.drawing.svg.Ink;
 import keenward.drawing.svg.Palette;
 import keenward.drawing.svg.Svg;
@@ -19,6 +19,8 @@ import keenward.drawing.svg.Svg;
 final class CoveragePainter {
 
   private static final double HATCH_PIXELS = 7;
+  private static final String HEARD_DASHES = "1.5 4";
+  private static final String BEAM_DASHES = "9 3";
 
   private final Svg svg;
   private final Palette palette;
@@ -32,6 +34,16 @@ final class CoveragePainter {
 
   static List<DetectorView> views(CoverageMap map, String floor) {
     return map.views().stream().filter(view -> view.floor().equals(floor)).toList();
+  }
+
+  static List<DetectorView> hearings(CoverageMap map, String floor) {
+    return map.detectors().hearings().stream()
+        .filter(heard -> heard.floor().equals(floor))
+        .toList();
+  }
+
+  static List<BeamLine> beams(CoverageMap map, String floor) {
+    return map.detectors().beams().stream().filter(beam -> beam.floor().equals(floor)).toList();
   }
 
   /** The gaps of rooms that something watches; in others everything is one. */
@@ -51,7 +63,7 @@ final class CoveragePainter {
       svg.element(
           "path",
           "d",
-          ring(view.seen().outline(CoverageMap.ARC_ERROR_METRES)),
+          rings(view),
           "fill",
           palette.of(Ink.SEEN),
           "fill-opacity",
@@ -62,6 +74,31 @@ final class CoveragePainter {
           0.7,
           "stroke-width",
           0.8);
+      svg.close();
+    }
+    for (DetectorView heard : hearings(map, floor)) {
+      svg.open("g", "class", "heard");
+      svg.text("title", "heard by " + heard.device().name());
+      svg.element(
+          "path",
+          "d",
+          rings(heard),
+          "fill",
+          "none",
+          "stroke",
+          palette.of(Ink.SEEN),
+          "stroke-width",
+          1.4,
+          "stroke-dasharray",
+          HEARD_DASHES);
+      svg.close();
+    }
+    for (BeamLine beam : beams(map, floor)) {
+      svg.open("g", "class", "beam");
+      svg.text(
+          "title",
+          "beam " + beam.device().name() + (beam.isClear() ? "" : ", something in its way"));
+      line(svg, palette, frame.at(beam.from()), frame.at(beam.to()), beam.isClear());
       svg.close();
     }
     for (Gap gap : gaps(map, floor)) {
@@ -81,11 +118,56 @@ final class CoveragePainter {
         + (gap.canBeCrossed() ? ", between " + String.join(" and ", gap.reaches()) : "");
   }
 
-  private String ring(List<Point> points) {
-    return points.stream()
-        .map(frame::at)
-        .map(Spot::toString)
-        .collect(Collectors.joining("L", "M", "Z"));
+  private String rings(DetectorView view) {
+    return view.seen().outlines(CoverageMap.ARC_ERROR_METRES).stream()
+        .map(ring ->
+            ring.stream()
+                .map(frame::at)
+                .map(Spot::toString)
+                .collect(Collectors.joining("L", "M", "Z")))
+        .collect(Collectors.joining());
+  }
+
+  private static void line(Svg svg, Palette palette, Spot from, Spot to, boolean isClear) {
+    svg.element(
+        "path",
+        "d",
+        "M" + from + "L" + to,
+        "fill",
+        "none",
+        "stroke",
+        palette.of(isClear ? Ink.SEEN : Ink.ERROR),
+        "stroke-width",
+        2.0,
+        "stroke-dasharray",
+        BEAM_DASHES);
+  }
+
+  static void beamSample(Svg svg, Palette palette, Spot at) {
+    line(svg, palette, at.plus(-10, 0), at.plus(10, 0), true);
+  }
+
+  static void heardSample(Svg svg, Palette palette, Spot at) {
+    svg.element(
+        "rect",
+        "x",
+        at.x() - 10,
+        "y",
+        at.y() - 6,
+        "width",
+        20.0,
+        "height",
+        12.0,
+        "rx",
+        6.0,
+        "fill",
+        "none",
+        "stroke",
+        palette.of(Ink.SEEN),
+        "stroke-width",
+        1.4,
+        "stroke-dasharray",
+        HEARD_DASHES);
   }
 
   static void seenSample(Svg svg, Palette palette, Spot at) {

@@ -579,6 +579,8 @@ final class FloorPainter {
       case Legend.Entry.OfWalk(SiteWalk.Kind kind) ->
           new WalkPainter(svg, palette).sample(kind, at);
       case Legend.Entry.Seen() -> CoveragePainter.seenSample(svg, palette, at);
+      case Legend.Entry.Heard() -> CoveragePainter.heardSample(svg, palette, at);
+      case Legend.Entry.Beam() -> CoveragePainter.beamSample(svg, palette, at);
       case Legend.Entry.Unseen() -> CoveragePainter.unseenSample(svg, palette, at);
       case Legend.Entry.Letter(String letter, String ignored) ->
           text(letter, at.x(), at.y() + 11 * BASELINE, 11, true, Ink.TEXT, "middle");

@@ -101,6 +101,20 @@ record Legend(Spot heading, List<Placed> entries, List<Note> notes, double botto
       }
     }
 
+    record Heard() implements Entry {
+      @Override
+      public String caption() {
+        return "panes here are heard breaking";
+      }
+    }
+
+    record Beam() implements Entry {
+      @Override
+      public String caption() {
+        return "beam";
+      }
+    }
+
     record Unseen() implements Entry {
       @Override
       public String caption() {
@@ -228,6 +242,12 @@ record Legend(Spot heading, List<Placed> entries, List<Note> notes, double botto
     if (coverage.isPresent()) {
       if (!CoveragePainter.views(coverage.get(), floor.name()).isEmpty()) {
         entries.add(new Entry.Seen());
+      }
+      if (!CoveragePainter.hearings(coverage.get(), floor.name()).isEmpty()) {
+        entries.add(new Entry.Heard());
+      }
+      if (!CoveragePainter.beams(coverage.get(), floor.name()).isEmpty()) {
+        entries.add(new Entry.Beam());
       }
       if (!CoveragePainter.gaps(coverage.get(), floor.name()).isEmpty()) {
         entries.add(new Entry.Unseen());

@@ -6,6 +6,7 @@ import java.util.List;
 import keenward.core.building.Building;
 import keenward.core.building.coverage.CoverageMap;
 import keenward.core.building.coverage.DetectorView;
+import keenward.core.building.coverage.DetectorViews;
 import keenward.core.building.coverage.FloorCoverage;
 import keenward.core.building.coverage.Gap;
 import keenward.core.building.coverage.RoomCoverage;
@@ -38,10 +39,14 @@ class CoveragePainterTest {
             0,
             Math.PI / 2,
             List.of(
-                new SeenArea.Piece(
-                    0, Math.PI / 2, new Point(4.2, 0.2), new Point(0.2, 4.2), true)));
+                new SeenArea.Piece(0, Math.PI / 2, new Point(4.2, 0.2), new Point(0.2, 4.2), true)),
+            0);
     return new CoverageMap(
-        List.of(new DetectorView(PLAN.devices().getFirst(), "Ground", "Hall", seen)),
+        new DetectorViews(
+            List.of(new DetectorView(PLAN.devices().getFirst(), "Ground", "Hall", seen)),
+            List.of(),
+            List.of(),
+            List.of()),
         List.of(
             new FloorCoverage(
                 "Ground",
@@ -52,8 +57,7 @@ class CoveragePainterTest {
                         12,
                         0,
                         watched ? List.of("Eye") : List.of(),
-                        List.of(new Gap(6, List.of(TRIANGLE), List.of("A & B", "C"))))))),
-        List.of());
+                        List.of(new Gap(6, List.of(TRIANGLE), List.of("A & B", "C"))))))));
   }
 
   private static String draw(FloorOptions options) {

@@ -65,7 +65,7 @@ final class PlanSketch {
   }
 
   PlanSketch room(String name, RoomUse use, double... coordinates) {
-    rooms.add(new Room(name, Fact.of(use), Fact.missing(), points(coordinates)));
+    rooms.add(new Room(name, Fact.of(use), Fact.missing(), Fact.missing(), points(coordinates)));
     return this;
   }
 
@@ -146,7 +146,7 @@ final class PlanSketch {
   }
 
   PlanSketch furniture(String name, double... coordinates) {
-    furniture.add(new Furniture(name, points(coordinates), Fact.missing()));
+    furniture.add(new Furniture(name, points(coordinates), Fact.missing(), Fact.missing()));
     return this;
   }
 
@@ -238,6 +238,7 @@ final class PlanSketch {
             room,
             opening,
             at,
+            Fact.missing(),
             Fact.missing(),
             bearing,
             Fact.missing(),

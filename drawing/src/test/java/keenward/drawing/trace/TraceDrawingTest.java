@@ -34,6 +34,7 @@ class TraceDrawingTest {
                 "Hall <1>",
                 Fact.missing(),
                 Fact.missing(),
+                Fact.missing(),
                 List.of(
                     new Point(0, 0), new Point(6.096, 0), new Point(6.096, 4), new Point(0, 4)))),
         List.of(),

@@ -38,6 +38,12 @@ final class DeviceSection {
           Common.coordinates().orUnknown(),
           "[5.8, 4.8]",
           "Where it is, in the unit of the floor of its room.");
+  static final Field<Fact<List<BigDecimal>>> ENDS_AT =
+      optional(
+          "ends at",
+          Common.coordinates().orUnknown(),
+          "[0.2, 4.8]",
+          "For a beam: where its other end is.");
   static final Field<Fact<Length>> HEIGHT =
       optional("height", Common.length(), "2.3 m", "Mounting height.");
   static final Field<Fact<Angle>> BEARING =
@@ -93,6 +99,7 @@ final class DeviceSection {
               ROOM,
               OPENING,
               AT,
+              ENDS_AT,
               HEIGHT,
               BEARING,
               MAGNET,
@@ -151,6 +158,7 @@ final class DeviceSection {
         room,
         fields.fact(OPENING),
         fields.fact(AT).map(coordinates -> Common.point(coordinates, unit)),
+        fields.fact(ENDS_AT).map(coordinates -> Common.point(coordinates, unit)),
         fields.fact(HEIGHT),
         fields.fact(BEARING),
         fields.fact(MAGNET),

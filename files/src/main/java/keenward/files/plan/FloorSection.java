@@ -44,7 +44,14 @@ final class FloorSection {
               "yes",
               "Whether what a burglar wants is there: a safe, drugs, the till.")
           .usual("no");
-  static final MapShape ROOM = MapShape.of("room", "A room.", USE, TARGET, ROOM_OUTLINE);
+  static final Field<Fact<Boolean>> ANIMALS =
+      optional(
+              "animals",
+              Common.yesNo(),
+              "yes",
+              "Whether an animal moves about in it while the system is armed.")
+          .usual("no");
+  static final MapShape ROOM = MapShape.of("room", "A room.", USE, TARGET, ANIMALS, ROOM_OUTLINE);
 
   static final Field<Fact<Material>> WALL_MATERIAL =
       optional(
@@ -73,12 +80,20 @@ final class FloorSection {
           "Corners in order, not closed, in the floor's unit.");
   static final Field<Fact<Length>> FURNITURE_HEIGHT =
       optional("height", Common.length(), "1.1 m", "Its height.");
+  static final Field<Fact<Boolean>> WARMS =
+      optional(
+              "warms",
+              Common.yesNo(),
+              "yes",
+              "Whether it grows warm or moves air by itself: a heater, an oven, a boiler, a fan.")
+          .usual("no");
   static final MapShape FURNITURE =
       MapShape.of(
           "piece of furniture",
           "Something in the way of a walker or a detector.",
           FURNITURE_OUTLINE,
-          FURNITURE_HEIGHT);
+          FURNITURE_HEIGHT,
+          WARMS);
 
   static final Field<String> STAIR_ROOM =
       required("room", Common.room(), "Workshop", "Room of this floor in which it starts.");
@@ -235,6 +250,7 @@ final class FloorSection {
         name,
         fields.fact(USE),
         fields.fact(TARGET),
+        fields.fact(ANIMALS),
         Common.points(fields.list(ROOM_OUTLINE), unit));
   }
 
@@ -244,7 +260,10 @@ final class FloorSection {
 
   private static Furniture furniture(String name, Fields fields, DrawingUnit unit) {
     return new Furniture(
-        name, Common.points(fields.get(FURNITURE_OUTLINE), unit), fields.fact(FURNITURE_HEIGHT));
+        name,
+        Common.points(fields.get(FURNITURE_OUTLINE), unit),
+        fields.fact(FURNITURE_HEIGHT),
+        fields.fact(WARMS));
   }
 
   private static Stair stair(String name, Fields fields, DrawingUnit unit) {

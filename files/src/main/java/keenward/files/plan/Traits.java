@@ -40,6 +40,13 @@ final class Traits {
           Shapes.quantity(Angle::parse, Angle.units()).orUnknown(),
           "90 deg",
           "Opening angle of a fan.");
+  static final Field<Fact<Angle>> LOOKS_DOWN =
+      optional(
+          "looks down",
+          Shapes.quantity(Angle::parse, Angle.units()).orUnknown(),
+          "50 deg",
+          "Steepest angle below the horizontal at which it still sees; with its mounting height it gives the zone"
+              + " under it that it does not see.");
   static final Field<Fact<Boolean>> PET_ALLOWANCE =
       optional(
           "pet allowance",
@@ -53,6 +60,7 @@ final class Traits {
           PATTERN,
           RANGE,
           ANGLE,
+          LOOKS_DOWN,
           PET_ALLOWANCE);
 
   static final Field<DeviceKind> KIND =
@@ -176,7 +184,11 @@ final class Traits {
 
   private static Coverage coverage(Fields fields) {
     return new Coverage(
-        fields.fact(PATTERN), fields.fact(RANGE), fields.fact(ANGLE), fields.fact(PET_ALLOWANCE));
+        fields.fact(PATTERN),
+        fields.fact(RANGE),
+        fields.fact(ANGLE),
+        fields.fact(LOOKS_DOWN),
+        fields.fact(PET_ALLOWANCE));
   }
 
   private static SoundOutput sound(Fields fields) {

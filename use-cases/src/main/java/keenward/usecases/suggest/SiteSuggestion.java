@@ -14,6 +14,7 @@ import keenward.core.plan.Floor;
 import keenward.core.plan.Room;
 import keenward.core.plan.SitePlan;
 import keenward.core.progress.Progress;
+import keenward.core.quantities.Length;
 import keenward.core.rules.CheckInput;
 import keenward.drawing.floor.FloorOptions;
 import keenward.usecases.drawn.FloorPicture;
@@ -78,6 +79,13 @@ public record SiteSuggestion(
                     + placement.candidate().room()
                     + ", at: "
                     + place(placement.candidate())
+                    + placement
+                        .device()
+                        .height()
+                        .map(Length::written)
+                        .find()
+                        .map(height -> ", height: " + height)
+                        .orElse("")
                     + placement
                         .candidate()
                         .bearingDegrees()

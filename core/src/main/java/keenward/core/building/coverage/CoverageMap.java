@@ -19,12 +19,10 @@ import org.locationtech.jts.geom.Polygon;
  * What the motion detectors of a plan see of its drawn floors. Only detectors that a zone watches
  * count.
  *
- * @param views what each detector sees, in the order of the plan
+ * @param detectors what each detector sees
  * @param floors how much of each drawn floor is watched
- * @param notAssessed what could not be told
  */
-public record CoverageMap(
-    List<DetectorView> views, List<FloorCoverage> floors, List<MissingFact> notAssessed) {
+public record CoverageMap(DetectorViews detectors, List<FloorCoverage> floors) {
 
   /** The most by which a chord may lie inside the arc that it stands for. */
   public static final double ARC_ERROR_METRES = 0.01;
@@ -39,9 +37,7 @@ public record CoverageMap(
   private static final double LEAST_GAP_SQUARE_METRES = BODY_METRES * BODY_METRES;
 
   public CoverageMap {
-    views = List.copyOf(views);
     floors = List.copyOf(floors);
-    notAssessed = List.copyOf(notAssessed);
   }
 
   /** What the detectors of a plan see of the building made of it. */
@@ -54,14 +50,39 @@ public record CoverageMap(
     return new Maker(building, seen).make();
   }
 
+  /** What each motion detector sees, in the order of the plan. */
+  public List<DetectorView> views() {
+    return detectors.views();
+  }
+
+  /** What could not be told. */
+  public List<MissingFact> notAssessed() {
+    return detectors.notAssessed();
+  }
+
   /** What a detector sees; empty when it is no motion detector, or could not be told. */
   public Optional<DetectorView> findView(String device) {
-    return views.stream().filter(view -> view.device().name().equals(device)).findFirst();
+    return views().stream().filter(view -> view.device().name().equals(device)).findFirst();
   }
 
   /** The floor with this name. */
   public Optional<FloorCoverage> findFloor(String name) {
     return floors.stream().filter(floor -> floor.floor().equals(name)).findFirst();
+  }
+
+  /** Whether a detector sees any floor of a room on which a person could stand. */
+  public static boolean looksInto(Building building, DetectorView view, String room) {
+    return building
+        .findFloor(view.floor())
+        .flatMap(floor -> floor.findRoom(room))
+        .filter(drawn ->
+            Shapes.both(Shapes.area(drawn.outline()), area(view)).getArea()
+                >= LEAST_GAP_SQUARE_METRES)
+        .isPresent();
+  }
+
+  private static Geometry area(DetectorView view) {
+    return Shapes.union(view.seen().outlines(ARC_ERROR_METRES).stream().map(Shapes::area).toList());
   }
 
   private static final class Maker {
@@ -80,14 +101,13 @@ public record CoverageMap(
           floors.add(cover(floor));
         }
       }
-      return new CoverageMap(detectors.views(), floors, detectors.notAssessed());
+      return new CoverageMap(detectors, floors);
     }
 
     private FloorCoverage cover(FloorGeometry floor) {
       List<DetectorView> here =
           detectors.views().stream().filter(view -> view.floor().equals(floor.name())).toList();
-      List<Geometry> areas =
-          here.stream().map(view -> Shapes.area(view.seen().outline(ARC_ERROR_METRES))).toList();
+      List<Geometry> areas = here.stream().map(CoverageMap::area).toList();
       Geometry furniture =
           Shapes.union(
               floor.floor().furniture().stream()

@@ -28,25 +28,33 @@ public final class FloorBarriers {
 
   private FloorBarriers() {}
 
-  /** The barriers of a floor. */
+  /** The barriers of a floor to the sight of a walker. */
   public static Barriers of(FloorGeometry floor) {
+    return of(floor, HIDES_FROM_METRES);
+  }
+
+  /**
+   * The barriers of a floor.
+   *
+   * @param fromMetres what is lower is left out; an unknown height is taken to be higher
+   */
+  static Barriers of(FloorGeometry floor, double fromMetres) {
     List<Barrier> barriers = new ArrayList<>();
     for (WallSegment wall : floor.walls()) {
-      if (hides(wall.height())) {
+      if (reaches(wall.height(), fromMetres)) {
         barriers.addAll(
             WallPieces.of(wall, floor, opening -> opening.kind() == OpeningKind.DOORWAY));
       }
     }
     for (Furniture thing : floor.floor().furniture()) {
-      if (hides(thing.height())) {
+      if (reaches(thing.height(), fromMetres)) {
         barriers.addAll(WallPieces.sides(thing.outline()));
       }
     }
     return Barriers.of(barriers);
   }
 
-  /** Whether something this high hides a walker; an unknown height is taken to. */
-  static boolean hides(Fact<Length> height) {
-    return height.map(Length::metres).orElse(Double.MAX_VALUE) >= HIDES_FROM_METRES;
+  private static boolean reaches(Fact<Length> height, double metres) {
+    return height.map(Length::metres).orElse(Double.MAX_VALUE) >= metres;
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import keenward.core.building.FloorGeometry;
 import keenward.core.building.RoomGeometry;
+import keenward.core.building.coverage.DetectorViews;
 import keenward.core.building.coverage.FloorBarriers;
 import keenward.core.building.coverage.Glare;
 import keenward.core.building.placing.Candidate.Mount;
@@ -18,6 +19,7 @@ import keenward.core.plan.DeviceType;
 import keenward.core.plan.Opening;
 import keenward.core.plan.Point;
 import keenward.core.quantities.Angle;
+import keenward.core.quantities.Length;
 
 /**
  * Places at which a detector could go on one floor: corners, walls every 1.5 m, and for what looks
@@ -25,6 +27,9 @@ import keenward.core.quantities.Angle;
  * degrees beside it, on a wall straight out or 40 degrees to either side.
  */
 final class Candidates {
+
+  /** At which detectors are proposed: 2.1 to 2.4 m are common practice, no source. */
+  static final Length HEIGHT = new Length(2.2, "2.2 m");
 
   private static final double WALL_STEP_METRES = 1.5;
   private static final double CEILING_STEP_METRES = 1;
@@ -167,7 +172,14 @@ final class Candidates {
     if (!room.contains(rounded)) {
       return;
     }
-    SeenArea seen = Sweep.from(rounded, range, direction - span / 2, span, barriers);
+    double blind =
+        type.traits()
+            .coverage()
+            .find()
+            .flatMap(coverage -> coverage.looksDown().map(Angle::degrees).find())
+            .map(degrees -> DetectorViews.blindMetres(HEIGHT.metres(), degrees))
+            .orElse(0.0);
+    SeenArea seen = Sweep.from(rounded, range, direction - span / 2, span, barriers).beyond(blind);
     found.add(
         new Candidate(
             type,

@@ -232,6 +232,7 @@ public final class DetectorPlacer {
         Fact.missing(),
         Fact.of(candidate.at()),
         Fact.missing(),
+        candidate.bearingDegrees().isPresent() ? Fact.of(Candidates.HEIGHT) : Fact.missing(),
         candidate
             .bearingDegrees()
             .map(degrees -> Fact.of(new Angle(degrees, Math.round(degrees) + " deg")))

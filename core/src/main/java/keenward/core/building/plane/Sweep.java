@@ -49,7 +49,7 @@ public final class Sweep {
     double span = Math.min(spanRadians, SeenArea.FULL_TURN);
     Sweep sweep = new Sweep(eye, rangeMetres, startRadians, span);
     sweep.turn(sweep.spans(barriers.near(eye, rangeMetres)));
-    return new SeenArea(eye, startRadians, span, sweep.edge);
+    return new SeenArea(eye, startRadians, span, sweep.edge, 0);
   }
 
   /** A barrier between two directions, both counted from the start of the sweep. */

@@ -10,6 +10,7 @@ import java.util.Optional;
 import keenward.core.building.Building;
 import keenward.core.building.DevicePlace;
 import keenward.core.building.Route;
+import keenward.core.building.coverage.BeamLine;
 import keenward.core.building.coverage.CoverageMap;
 import keenward.core.building.coverage.DetectorView;
 import keenward.core.building.coverage.DetectorViews;
@@ -26,17 +27,20 @@ import keenward.core.plan.ZoneResponse;
 
 /**
  * Which burglary zones see somebody who walks: contacts by the doors passed, detectors where the
- * walk leads through what they see. Where the drawing does not say what a motion detector sees, it
- * is taken to see all of its room, and a curtain nothing.
+ * walk leads through what they see, beams where it crosses their line. Where the drawing does not
+ * say what a motion detector sees, it is taken to see all of its room, and a curtain nothing.
  */
 public final class Sightings {
   private final Map<String, List<Zone>> byRoom = new LinkedHashMap<>();
   private final Map<String, List<Zone>> byOpening = new LinkedHashMap<>();
   private final Map<String, List<Zone>> byBlindRoom = new LinkedHashMap<>();
   private final List<Watcher> watchers = new ArrayList<>();
+  private final List<BeamWatcher> beams = new ArrayList<>();
   private final List<Zone> placeless = new ArrayList<>();
 
   private record Watcher(Zone zone, DetectorView view) {}
+
+  private record BeamWatcher(Zone zone, BeamLine beam) {}
 
   private Sightings() {}
 
@@ -56,10 +60,12 @@ public final class Sightings {
       place.room().ifPresent(room -> roomOf.put(place.device().name(), room));
     }
     Map<String, DetectorView> viewOf = views.byDevice();
+    Map<String, BeamLine> beamOf = new HashMap<>();
+    views.beams().forEach(beam -> beamOf.put(beam.device().name(), beam));
     Sightings sightings = new Sightings();
     for (Zone zone : plan.zones()) {
       if (isArmed(zone.response())) {
-        sightings.add(zone, roomOf, viewOf);
+        sightings.add(zone, roomOf, viewOf, beamOf);
       }
     }
     return sightings;
@@ -113,6 +119,14 @@ public final class Sightings {
                   Optional.of(metres),
                   "leads through what '" + watcher.view().device().name() + "' sees"));
     }
+    for (BeamWatcher watcher : beams) {
+      firstBrokenMetres(walk, watcher.beam())
+          .ifPresent(metres ->
+              met.add(
+                  watcher.zone(),
+                  Optional.of(metres),
+                  "leads through the beam '" + watcher.beam().device().name() + "'"));
+    }
     return met.inOrder();
   }
 
@@ -158,17 +172,39 @@ public final class Sightings {
 
   /** How far along a walk a detector sees the walker first. */
   static Optional<Double> firstSeenMetres(WalkingRoute walk, DetectorView view) {
-    List<Point> outline = view.seen().outline(CoverageMap.ARC_ERROR_METRES);
+    List<List<Point>> outlines = view.seen().outlines(CoverageMap.ARC_ERROR_METRES);
+    return firstMetres(
+        walk, view.floor(), (from, to) -> firstSeenPart(view.seen(), outlines, from, to));
+  }
+
+  /** How far along a walk the walker breaks a beam first. */
+  static Optional<Double> firstBrokenMetres(WalkingRoute walk, BeamLine beam) {
+    return firstMetres(
+        walk,
+        beam.floor(),
+        (from, to) ->
+            Polygons.cross(from, to, beam.from(), beam.to())
+                ? Optional.of(
+                    Polygons.parameter(
+                        from, to, Polygons.crossing(from, to, beam.from(), beam.to())))
+                : Optional.empty());
+  }
+
+  /** Where something happens first on a straight piece, as a part of it. */
+  private interface OnPiece {
+    Optional<Double> first(Point from, Point to);
+  }
+
+  private static Optional<Double> firstMetres(WalkingRoute walk, String onFloor, OnPiece happens) {
     double walked = 0;
     for (Leg leg : walk.legs()) {
-      if (leg instanceof Leg.Level(String floor, List<Point> points)
-          && floor.equals(view.floor())) {
+      if (leg instanceof Leg.Level(String floor, List<Point> points) && floor.equals(onFloor)) {
         double here = walked;
         for (int i = 1; i < points.size(); i++) {
           Point from = points.get(i - 1);
           Point to = points.get(i);
           double length = from.distanceMetres(to);
-          Optional<Double> part = firstSeenPart(view.seen(), outline, from, to);
+          Optional<Double> part = happens.first(from, to);
           if (part.isPresent()) {
             return Optional.of(here + part.get() * length);
           }
@@ -180,15 +216,17 @@ public final class Sightings {
     return Optional.empty();
   }
 
-  /** Sight begins or ends only where a straight piece crosses the outline of what is seen. */
+  /** Sight begins or ends only where a straight piece crosses an outline of what is seen. */
   private static Optional<Double> firstSeenPart(
-      SeenArea seen, List<Point> outline, Point from, Point to) {
+      SeenArea seen, List<List<Point>> outlines, Point from, Point to) {
     List<Double> parts = new ArrayList<>(List.of(0.0, 1.0));
-    for (int i = 0; i < outline.size(); i++) {
-      Point one = outline.get(i);
-      Point other = outline.get((i + 1) % outline.size());
-      if (Polygons.cross(from, to, one, other)) {
-        parts.add(Polygons.parameter(from, to, Polygons.crossing(from, to, one, other)));
+    for (List<Point> outline : outlines) {
+      for (int i = 0; i < outline.size(); i++) {
+        Point one = outline.get(i);
+        Point other = outline.get((i + 1) % outline.size());
+        if (Polygons.cross(from, to, one, other)) {
+          parts.add(Polygons.parameter(from, to, Polygons.crossing(from, to, one, other)));
+        }
       }
     }
     parts.sort(null);
@@ -209,7 +247,11 @@ public final class Sightings {
     return List.copyOf(placeless);
   }
 
-  private void add(Zone zone, Map<String, String> roomOf, Map<String, DetectorView> viewOf) {
+  private void add(
+      Zone zone,
+      Map<String, String> roomOf,
+      Map<String, DetectorView> viewOf,
+      Map<String, BeamLine> beamOf) {
     boolean open = zone.devices().isEmpty();
     for (ZoneDevice each : zone.devices()) {
       switch (each) {
@@ -219,6 +261,10 @@ public final class Sightings {
           DetectorView view = viewOf.get(device.name());
           if (view != null) {
             watchers.add(new Watcher(zone, view));
+          }
+          BeamLine beam = beamOf.get(device.name());
+          if (beam != null) {
+            beams.add(new BeamWatcher(zone, beam));
           }
           if (isMotion(device.kind())) {
             String room = roomOf.get(device.name());

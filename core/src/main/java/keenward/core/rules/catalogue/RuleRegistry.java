@@ -46,13 +46,17 @@ import keenward.core.rules.reporting.UnusableAccount;
 import keenward.core.rules.responses.FollowerWithoutEntry;
 import keenward.core.rules.responses.UnsuitableCrossZone;
 import keenward.core.rules.responses.UnsuitableResponse;
+import keenward.core.rules.survey.AnimalSeen;
+import keenward.core.rules.survey.BeamBlocked;
 import keenward.core.rules.survey.DetectorInNoZone;
 import keenward.core.rules.survey.DeviceBelowGrade;
 import keenward.core.rules.survey.DrawingDoesNotFit;
 import keenward.core.rules.survey.LooksStraightAtWindow;
+import keenward.core.rules.survey.MovingDoorSeen;
 import keenward.core.rules.survey.OpeningNotWatched;
 import keenward.core.rules.survey.SightCutShort;
 import keenward.core.rules.survey.TargetReachedUnseen;
+import keenward.core.rules.survey.WarmThingSeen;
 import keenward.core.rules.timing.EntryDelayLongerThanNeeded;
 import keenward.core.rules.timing.EntryDelayNotSet;
 import keenward.core.rules.timing.EntryDelayTooShort;
@@ -126,6 +130,10 @@ public final class RuleRegistry {
           new TargetReachedUnseen(),
           new SightCutShort(),
           new LooksStraightAtWindow(),
+          new BeamBlocked(),
+          new AnimalSeen(),
+          new WarmThingSeen(),
+          new MovingDoorSeen(),
           new GapTooWide(),
           new OpensBeforeItTrips(),
           new SecondLeafNotWatched(),

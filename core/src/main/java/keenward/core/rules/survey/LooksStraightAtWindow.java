@@ -1,7 +1,6 @@
 package keenward.core.rules.survey;
 
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -13,9 +12,6 @@ import keenward.core.building.plane.Barriers;
 import keenward.core.plan.Coverage;
 import keenward.core.plan.Opening;
 import keenward.core.plan.PlanPath;
-import keenward.core.plan.SitePlan;
-import keenward.core.plan.Zone;
-import keenward.core.plan.ZoneDevice;
 import keenward.core.rules.CheckInput;
 import keenward.core.rules.Involved;
 import keenward.core.rules.Report;
@@ -95,7 +91,7 @@ public final class LooksStraightAtWindow implements Rule {
   @Override
   public void check(CheckInput input, Report report) {
     Map<String, Barriers> barriers = new HashMap<>();
-    Set<String> explained = explained(input.plan());
+    Set<String> explained = Explained.detectors(input.plan());
     for (DetectorView view : input.views().views()) {
       if (view.isFan() && !explained.contains(view.device().name())) {
         FloorGeometry floor = input.building().findFloor(view.floor()).orElseThrow();
@@ -109,19 +105,6 @@ public final class LooksStraightAtWindow implements Rule {
             .ifPresent(pane -> report(view, pane, report));
       }
     }
-  }
-
-  /** Detectors of zones for which the plan gives a reason. */
-  private static Set<String> explained(SitePlan plan) {
-    Set<String> explained = new HashSet<>();
-    for (Zone zone : plan.zones()) {
-      for (ZoneDevice each : zone.devices()) {
-        if (zone.reason().isGiven() && each instanceof ZoneDevice.Fitted fitted) {
-          explained.add(fitted.device().name());
-        }
-      }
-    }
-    return explained;
   }
 
   private static void report(DetectorView view, Opening pane, Report report) {

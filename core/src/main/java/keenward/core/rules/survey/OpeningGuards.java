@@ -1,7 +1,6 @@
 package keenward.core.rules.survey;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,14 +10,11 @@ import keenward.core.building.Building;
 import keenward.core.building.DevicePlace;
 import keenward.core.building.FloorGeometry;
 import keenward.core.building.OpeningPlace;
+import keenward.core.building.coverage.BeamLine;
 import keenward.core.building.coverage.DetectorView;
 import keenward.core.building.coverage.DetectorViews;
-import keenward.core.building.coverage.Eye;
-import keenward.core.building.coverage.FloorBarriers;
-import keenward.core.building.plane.Barriers;
+import keenward.core.building.plane.Polygons;
 import keenward.core.building.plane.SeenArea;
-import keenward.core.building.plane.Sweep;
-import keenward.core.plan.Coverage;
 import keenward.core.plan.Device;
 import keenward.core.plan.DeviceKind;
 import keenward.core.plan.Material;
@@ -46,7 +42,8 @@ final class OpeningGuards {
     record Nothing() implements Guard {}
   }
 
-  private static final double STEP_METRES = 0.3;
+  /** A beam that passes no farther from an opening guards it. Common practice, no source. */
+  private static final double BEAM_METRES = 1;
 
   private final Map<String, List<Device>> onOpening = new LinkedHashMap<>();
   private final Map<String, List<Device>> inRoom = new LinkedHashMap<>();
@@ -54,39 +51,28 @@ final class OpeningGuards {
   private final Map<String, String> floorOf = new LinkedHashMap<>();
   private final Map<String, DetectorView> watching = new LinkedHashMap<>();
   private final Map<String, SeenArea> hearing = new LinkedHashMap<>();
+  private final Map<String, BeamLine> beams = new LinkedHashMap<>();
   private final List<Zone> placeless = new ArrayList<>();
 
   OpeningGuards(SitePlan plan, Building building, DetectorViews views) {
     for (FloorGeometry floor : building.floors()) {
       for (OpeningPlace place : floor.openings()) {
-        insides.put(place.opening().name(), step(place));
+        insides.put(place.opening().name(), place.justInside());
         floorOf.put(place.opening().name(), floor.name());
       }
     }
+    views.hearings().forEach(heard -> hearing.put(heard.device().name(), heard.seen()));
+    views.beams().forEach(beam -> beams.put(beam.device().name(), beam));
     Map<String, DetectorView> viewOf = views.byDevice();
-    Map<String, Barriers> barriers = new HashMap<>();
     Map<String, DevicePlace> places = new LinkedHashMap<>();
     for (DevicePlace place : building.devices()) {
       places.put(place.device().name(), place);
-      if (place.device().kind() == DeviceKind.GLASS_BREAK) {
-        SeenArea heard = hearing(place, building, barriers);
-        if (heard != null) {
-          hearing.put(place.device().name(), heard);
-        }
-      }
     }
     for (Zone zone : plan.zones()) {
       if (Kinds.isBurglary(zone.response())) {
         add(zone, places, viewOf);
       }
     }
-  }
-
-  /** Where somebody stands who has come in by an opening. */
-  private static Point step(OpeningPlace place) {
-    return new Point(
-        place.middle().xMetres() + STEP_METRES * place.inward().xMetres(),
-        place.middle().yMetres() + STEP_METRES * place.inward().yMetres());
   }
 
   /** Burglary zones that may guard any opening, since the plan does not say where they are. */
@@ -102,7 +88,7 @@ final class OpeningGuards {
     for (Device each : inRoom.getOrDefault(opening.place().room(), List.of())) {
       boolean isMotion = Kinds.isRoomMotion(each.kind());
       boolean isShell = isShell(each.kind(), opening);
-      if ((isShell && mayHear(each, opening)) || (isMotion && maySee(each, opening))) {
+      if ((isShell && mayReach(each, opening)) || (isMotion && maySee(each, opening))) {
         return new Guard.Watched();
       }
       if (isMotion || isShell) {
@@ -174,37 +160,19 @@ final class OpeningGuards {
   }
 
   /**
-   * Whether an acoustic glass-break detector reaches a pane: within its range and in line of sight.
-   * What the plan does not say is taken to reach; so are all other shell detectors.
+   * Whether a shell detector of its room reaches an opening: an acoustic one within its range and
+   * in line of sight, a beam when its line passes close by. What the plan does not say is taken to
+   * reach; so are all others.
    */
-  private boolean mayHear(Device detector, Opening opening) {
+  private boolean mayReach(Device detector, Opening opening) {
     Point inside = inside(opening);
     SeenArea heard = hearing.get(detector.name());
-    return detector.kind() != DeviceKind.GLASS_BREAK
-        || inside == null
-        || heard == null
-        || heard.sees(inside);
-  }
-
-  /** What an acoustic detector hears; null when the plan does not say enough. */
-  private static @Nullable SeenArea hearing(
-      DevicePlace place, Building building, Map<String, Barriers> barriers) {
-    Optional<Point> ear =
-        place
-            .room()
-            .flatMap(building::findRoom)
-            .flatMap(room -> place.at().flatMap(at -> Eye.in(room, at)));
-    Optional<Double> range =
-        place.device().traits().coverage().find().flatMap(Coverage::rangeMetres);
-    return ear.isEmpty() || range.isEmpty()
-        ? null
-        : Sweep.from(
-            ear.get(),
-            range.get(),
-            -Math.PI,
-            SeenArea.FULL_TURN,
-            barriers.computeIfAbsent(
-                place.floor(), floor -> FloorBarriers.of(building.findFloor(floor).orElseThrow())));
+    BeamLine beam = beams.get(detector.name());
+    if (inside == null) {
+      return true;
+    }
+    return (heard == null || heard.sees(inside))
+        && (beam == null || Polygons.distance(beam.from(), beam.to(), inside) <= BEAM_METRES);
   }
 
   private @Nullable Point inside(Opening opening) {

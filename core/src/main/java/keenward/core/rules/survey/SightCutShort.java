@@ -2,6 +2,7 @@ package keenward.core.rules.survey;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import keenward.core.building.FloorGeometry;
 import keenward.core.building.coverage.DetectorView;
 import keenward.core.building.plane.Polygons;
@@ -106,7 +107,9 @@ public final class SightCutShort implements Rule {
         }
       }
     }
+    Set<String> known = input.views().byDevice().keySet();
     input.views().notAssessed().stream()
+        .filter(missing -> !known.contains(missing.place().steps().getLast()))
         .findFirst()
         .ifPresent(missing ->
             report.notAssessed(
@@ -127,37 +130,8 @@ public final class SightCutShort implements Rule {
 
   /** Of one piece of the edge, the angle within which it is nearer than a metre to the eye. */
   private static double nearRadians(Point eye, SeenArea.Piece piece) {
-    double whole = piece.toRadians() - piece.fromRadians();
-    double from = eye.distanceMetres(piece.from());
-    double to = eye.distanceMetres(piece.to());
-    if (Math.min(from, to) >= NEAR_METRES && piece.isArc()) {
-      return 0;
-    }
-    if (Math.max(from, to) <= NEAR_METRES) {
-      return whole;
-    }
-    // The line lies at a distance h from the eye; it is nearer than r within acos(h / r) of its
-    // foot.
-    double height =
-        Math.abs(Polygons.turn(piece.from(), piece.to(), eye))
-            / piece.from().distanceMetres(piece.to());
-    if (height >= NEAR_METRES) {
-      return 0;
-    }
-    double half = Math.acos(height / NEAR_METRES);
-    double one = signedFromFoot(eye, piece.from(), piece.to(), height);
-    double other = one + whole;
-    return Math.max(0, Math.min(other, half) - Math.max(one, -half));
-  }
-
-  /** The direction of the first end, counted to the left from the foot of the perpendicular. */
-  private static double signedFromFoot(Point eye, Point from, Point to, double height) {
-    double distance = eye.distanceMetres(from);
-    double size = distance == 0 ? 0 : Math.acos(Math.min(1, height / distance));
-    double along =
-        (from.xMetres() - eye.xMetres()) * (to.xMetres() - from.xMetres())
-            + (from.yMetres() - eye.yMetres()) * (to.yMetres() - from.yMetres());
-    return along < 0 ? -size : size;
+    return piece.radians()
+        - piece.beyond(eye, NEAR_METRES).stream().mapToDouble(SeenArea.Piece::radians).sum();
   }
 
   private static void report(CheckInput input, DetectorView view, double share, Report report) {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import keenward.core.building.Building;
 import keenward.core.building.DevicePlace;
+import keenward.core.building.coverage.BeamLine;
 import keenward.core.building.coverage.CoverageMap;
 import keenward.core.building.coverage.DetectorView;
 import keenward.core.building.walking.Avoided;
@@ -45,6 +46,7 @@ import keenward.core.rules.survey.OpeningGuards.Guard;
 /** A burglar can come to what they want, and nothing has seen them. */
 public final class TargetReachedUnseen implements Rule {
 
+  private static final double BEAM_METRES = 0.02;
   private static final Gait BURGLAR = Gait.of(Pace.BRISK, Gait.Share.HALF);
 
   private static final RuleCard CARD =
@@ -180,14 +182,32 @@ public final class TargetReachedUnseen implements Rule {
           if (view != null) {
             areas
                 .computeIfAbsent(view.floor(), ignored -> new ArrayList<>())
-                .add(view.seen().outline(CoverageMap.ARC_ERROR_METRES));
+                .addAll(view.seen().outlines(CoverageMap.ARC_ERROR_METRES));
           } else if (Kinds.isRoomMotion(device.kind())) {
             wholeRoom(input.building(), device, areas);
           }
+          input.views().beams().stream()
+              .filter(beam -> beam.device().name().equals(device.name()))
+              .forEach(beam ->
+                  areas
+                      .computeIfAbsent(beam.floor(), ignored -> new ArrayList<>())
+                      .add(thin(beam)));
         }
       }
     }
     return new Avoided(areas, openings);
+  }
+
+  /** A beam as an area that is as good as a line. */
+  private static List<Point> thin(BeamLine beam) {
+    double length = Math.max(1e-9, beam.from().distanceMetres(beam.to()));
+    double acrossX = -(beam.to().yMetres() - beam.from().yMetres()) / length * BEAM_METRES / 2;
+    double acrossY = (beam.to().xMetres() - beam.from().xMetres()) / length * BEAM_METRES / 2;
+    return List.of(
+        new Point(beam.from().xMetres() + acrossX, beam.from().yMetres() + acrossY),
+        new Point(beam.to().xMetres() + acrossX, beam.to().yMetres() + acrossY),
+        new Point(beam.to().xMetres() - acrossX, beam.to().yMetres() - acrossY),
+        new Point(beam.from().xMetres() - acrossX, beam.from().yMetres() - acrossY));
   }
 
   private static boolean isLive(Zone zone) {

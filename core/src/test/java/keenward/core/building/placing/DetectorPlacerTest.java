@@ -53,6 +53,7 @@ class DetectorPlacerTest {
                     Fact.of(pattern),
                     Fact.of(new Length(metres, metres + " m")),
                     Fact.of(new Angle(degrees, degrees + " deg")),
+                    Fact.missing(),
                     Fact.missing())),
             none.cellLife(),
             none.replaceAfter(),

@@ -113,7 +113,7 @@ class SweepTest {
       }
     }
     assertThat(seen.squareMetres()).as("seed " + seed).isCloseTo(left.getArea(), within(0.01));
-    assertThat(polygon(seen.outline(error)).getArea())
+    assertThat(polygon(seen.outlines(error).getFirst()).getArea())
         .isCloseTo(seen.squareMetres(), within(span * range * error));
   }
 

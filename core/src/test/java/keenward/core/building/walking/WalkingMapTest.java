@@ -193,6 +193,30 @@ class WalkingMapTest {
   }
 
   @Test
+  void breaksABeamWhereTheWalkCrossesIt() {
+    SitePlan plan =
+        PlanBuilder.site()
+            .floor("Ground", floor -> floor.room("Hall", RoomUse.HALL, 0, 0, 10, 4))
+            .device("Across", DeviceKind.BEAM, beam -> beam.room("Hall").at(5, 0.1).endsAt(7, 3.9))
+            .device("Along", DeviceKind.BEAM, beam -> beam.room("Hall").at(0.1, 3).endsAt(9.9, 3))
+            .zone(1, "Across", ZoneResponse.INSTANT, zone -> zone.device("Across"))
+            .zone(2, "Along", ZoneResponse.INSTANT, zone -> zone.device("Along"))
+            .build();
+    Building building = Building.of(plan);
+    WalkingRoute route =
+        WalkingMap.of(plan, building).search(at(1, 1), at(9, 1)).find().orElseThrow();
+    Sightings sightings = Sightings.of(plan, building, DetectorViews.of(plan, building));
+    // The beam is at y = 1 after 0.9 of its 3.8 m across: x = 5 + 2 * 0.9 / 3.8.
+    assertThat(sightings.onWalk(route))
+        .singleElement()
+        .satisfies(sighting -> {
+          assertThat(sighting.zone().number()).isEqualTo(1);
+          assertThat(sighting.how()).contains("beam 'Across'");
+          assertThat(sighting.metres().orElseThrow()).isCloseTo(4 + 1.8 / 3.8, within(0.01));
+        });
+  }
+
+  @Test
   void neverThrowsForWhatIsDrawn() {
     assertThat(
             search(floor -> floor.room("Hall", RoomUse.HALL, 0, 0, 0.4, 4), at(0.2, 1), at(0.2, 3)))

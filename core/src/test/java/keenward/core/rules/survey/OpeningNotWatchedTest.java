@@ -3,6 +3,7 @@ package keenward.core.rules.survey;
 import static keenward.core.plan.CoveragePattern.CEILING;
 import static keenward.core.plan.CoveragePattern.FAN;
 import static keenward.core.plan.CoveragePattern.SPHERE;
+import static keenward.core.plan.DeviceKind.BEAM;
 import static keenward.core.plan.DeviceKind.CONTACT;
 import static keenward.core.plan.DeviceKind.CURTAIN;
 import static keenward.core.plan.DeviceKind.GLASS_BREAK;
@@ -57,6 +58,14 @@ class OpeningNotWatchedTest {
         .containsExactly(
             "error at floors / Ground / openings / Window: Nothing watches 'Window' (a window of 'Store'),"
                 + " which can be reached from outside.");
+  }
+
+  /** The inside of the window is at (0.95, 0.3). */
+  @ParameterizedTest
+  @CsvSource({"0.5, true", "1.2, true", "1.4, false", "3, false"})
+  void countsABeamThatPassesCloseBy(double y, boolean isWatched) {
+    assertThat(findings(rule, with(BEAM, beam -> beam.room("Store").at(0.1, y).endsAt(4.9, y))))
+        .hasSize(isWatched ? 0 : 1);
   }
 
   @Test

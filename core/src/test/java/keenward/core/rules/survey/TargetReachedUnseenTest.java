@@ -1,6 +1,7 @@
 package keenward.core.rules.survey;
 
 import static keenward.core.plan.CoveragePattern.FAN;
+import static keenward.core.plan.DeviceKind.BEAM;
 import static keenward.core.plan.DeviceKind.CONTACT;
 import static keenward.core.plan.DeviceKind.MOTION;
 import static keenward.core.plan.OpeningKind.DOOR;
@@ -66,6 +67,41 @@ class TargetReachedUnseenTest {
   void passesAFanAcrossTheOnlyWayAndFindsOneThatLeavesAPassage() {
     assertThat(findings(rule, fan("5 deg", "20 m"))).isEmpty();
     assertThat(findings(rule, fan("5 deg", "4 m"))).hasSize(1);
+  }
+
+  /** From 2.6 m, looking down no steeper than 30 degrees, it sees nobody nearer than 1.7 m. */
+  @Test
+  void findsAWayUnderTheFan() {
+    assertThat(
+            findings(
+                rule,
+                site(DOORWAY)
+                    .device(
+                        "Fan",
+                        MOTION,
+                        device ->
+                            device
+                                .room("Store")
+                                .at(4, 5.9)
+                                .bearing("180 deg")
+                                .covers(FAN, "20 m", "5 deg")
+                                .looksDown("30 deg")
+                                .mountedAt("2.6 m"))
+                    .zone(1, "Fan", INSTANT, zone -> zone.device("Fan"))))
+        .hasSize(1);
+  }
+
+  /** A beam across the store, from wall to wall or with a gap that a person passes. */
+  @Test
+  void passesABeamAcrossTheOnlyWay() {
+    assertThat(findings(rule, beam(5.9))).isEmpty();
+    assertThat(findings(rule, beam(4))).hasSize(1);
+  }
+
+  private static PlanBuilder beam(double endsAt) {
+    return site(DOORWAY)
+        .device("Beam", BEAM, device -> device.room("Store").at(4, 0.1).endsAt(4, endsAt))
+        .zone(1, "Beam", INSTANT, zone -> zone.device("Beam"));
   }
 
   /** A fan from the middle of the north wall of the store, down to the south. */
