@@ -70,4 +70,13 @@ public sealed interface Fact<T> {
       case Missing<T> ignored -> missing();
     };
   }
+
+  /** A fact about the value, which may itself be unknown or missing. */
+  default <R> Fact<R> flatMap(Function<T, Fact<R>> function) {
+    return switch (this) {
+      case Given<T>(T value) -> function.apply(value);
+      case Unknown<T> ignored -> unknown();
+      case Missing<T> ignored -> missing();
+    };
+  }
 }

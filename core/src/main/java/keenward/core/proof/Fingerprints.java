@@ -5,7 +5,9 @@ import keenward.core.plan.CrossZone;
 import keenward.core.plan.Device;
 import keenward.core.plan.DeviceTraits;
 import keenward.core.plan.Fact;
+import keenward.core.plan.MagnetFit;
 import keenward.core.plan.Partition;
+import keenward.core.plan.Point;
 import keenward.core.plan.Setting;
 import keenward.core.plan.Settings;
 import keenward.core.plan.SitePlan;
@@ -105,13 +107,10 @@ public final class Fingerprints {
           .fact("serial", device.serial(), CanonicalText::quoted)
           .fact("opening", device.opening(), CanonicalText::quoted)
           .fact("room", device.room(), CanonicalText::quoted)
-          .fact(
-              "at",
-              device.at(),
-              point ->
-                  CanonicalText.number(point.xMetres())
-                      + ","
-                      + CanonicalText.number(point.yMetres()))
+          .fact("at", device.at(), Fingerprints::place)
+          .fact("ends at", device.endsAt(), Fingerprints::place)
+          .fact("magnet gap", device.magnet().flatMap(MagnetFit::gap), Fingerprints::metres)
+          .fact("from hinge", device.magnet().flatMap(MagnetFit::fromHinge), Fingerprints::metres)
           .fact("height", device.height(), Fingerprints::metres)
           .fact("bearing", device.bearing(), Fingerprints::degrees);
     }
@@ -136,6 +135,10 @@ public final class Fingerprints {
 
   private static String ohms(Resistance resistance) {
     return CanonicalText.number(resistance.ohms());
+  }
+
+  private static String place(Point place) {
+    return CanonicalText.number(place.xMetres()) + "," + CanonicalText.number(place.yMetres());
   }
 
   private static String metres(Length length) {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import keenward.core.building.contact.ContactTrip;
+import keenward.core.building.contact.FittedContact;
 import keenward.core.plan.Device;
 import keenward.core.plan.DeviceKind;
 import keenward.core.plan.Fact;
@@ -27,12 +29,14 @@ final class TestContext {
   private final Map<String, Partition> partitions = new HashMap<>();
   private final Map<String, Zone> zoneOfDevice = new HashMap<>();
   private final List<String> keypads;
+  private final Map<String, FittedContact> contacts = new HashMap<>();
 
   TestContext(SitePlan plan, Map<Setting, Long> panelDefaults) {
     this.plan = plan;
     this.settings = Settings.of(plan, panelDefaults);
     this.monitoring = plan.monitoring().find();
     this.keypads = plan.devicesOf(DeviceKind.KEYPAD).map(Device::name).toList();
+    FittedContact.all(plan).forEach(each -> contacts.put(each.device().name(), each));
     plan.partitions().forEach(each -> partitions.put(each.name(), each));
     for (Floor floor : plan.floors()) {
       floor.rooms().forEach(room -> floorOfRoom.putIfAbsent(room.name(), floor.name()));
@@ -47,6 +51,16 @@ final class TestContext {
         }
       }
     }
+  }
+
+  /** When a contact trips, where the plan says how it is fitted. */
+  Optional<ContactTrip> trip(Device contact) {
+    return Optional.ofNullable(contacts.get(contact.name()))
+        .map(FittedContact::trips)
+        .flatMap(trips ->
+            trips instanceof FittedContact.Trips.At(ContactTrip trip)
+                ? Optional.of(trip)
+                : Optional.empty());
   }
 
   SitePlan plan() {

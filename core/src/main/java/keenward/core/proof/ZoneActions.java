@@ -2,6 +2,7 @@ package keenward.core.proof;
 
 import java.util.ArrayList;
 import java.util.List;
+import keenward.core.building.contact.ContactTrip;
 import keenward.core.plan.Device;
 import keenward.core.plan.DeviceKind;
 import keenward.core.plan.ZoneDevice;
@@ -99,9 +100,22 @@ final class ZoneActions {
     }
     String watchedOpening = device.opening().orElse("what " + device.name() + " watches");
     String sentence = sentence(fitted.kind(), device.name(), watchedOpening);
-    boolean first =
-        device.traits().inputs().isEmpty() || device.traits().inputs().getFirst().equals(input);
-    return first ? sentence : sentence + " Use its input \"" + input + "\".";
+    return isFirstInput(fitted) ? sentence : sentence + " Use its input \"" + input + "\".";
+  }
+
+  /** Whether it is the input for what the device itself watches. */
+  static boolean isFirstInput(ZoneDevice.Fitted fitted) {
+    List<String> inputs = fitted.device().traits().inputs();
+    return inputs.isEmpty() || inputs.getFirst().equals(fitted.inputName());
+  }
+
+  /** How a contact is opened of which it is known when it trips. */
+  static String slowOpening(Device contact, ContactTrip trip) {
+    return "Open "
+        + contact.opening().orElse("what " + contact.name() + " watches")
+        + " slowly: it trips before its edge stands "
+        + Math.max(1, Math.round(1000 * trip.edgeMetres()))
+        + " mm open. Then shut it.";
   }
 
   private static String sentence(DeviceKind kind, String device, String opening) {

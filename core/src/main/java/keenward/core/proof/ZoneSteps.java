@@ -60,7 +60,7 @@ final class ZoneSteps {
 
   private TestStep step(Zone zone, Optional<ZoneDevice> watched, String input) {
     boolean armed = !zone.response().isAlwaysLive() && zone.response() != ZoneResponse.KEY_SWITCH;
-    String action = watched.map(ZoneActions::action).orElse("Make the zone respond.");
+    String action = watched.map(this::action).orElse("Make the zone respond.");
     return TestStep.of(
             armed ? Phase.ARMED : Phase.DISARMED,
             new TestSubject.ZoneInput(zone.number(), zone.name(), input),
@@ -71,6 +71,15 @@ final class ZoneSteps {
         .shows(keypad(zone))
         .signals(signals(zone))
         .cautions(cautions(zone, watched));
+  }
+
+  private String action(ZoneDevice watched) {
+    return watched instanceof ZoneDevice.Fitted fitted && ZoneActions.isFirstInput(fitted)
+        ? context
+            .trip(fitted.device())
+            .map(trip -> ZoneActions.slowOpening(fitted.device(), trip))
+            .orElseGet(() -> ZoneActions.action(watched))
+        : ZoneActions.action(watched);
   }
 
   private Optional<Place> place(ZoneDevice watched) {

@@ -14,6 +14,11 @@ public final class Words {
 
   private Words() {}
 
+  /** A length in whole millimetres. */
+  public static String millimetres(double metres) {
+    return Math.round(1000 * metres) + " mm";
+  }
+
   /** A text that begins a sentence. */
   public static String capitalized(String text) {
     return Character.toUpperCase(text.charAt(0)) + text.substring(1);

@@ -56,6 +56,9 @@ class FingerprintsTest {
             opening="Front door"
             room="Hall"
             at=1.5,2
+            ends at=-
+            magnet gap=-
+            from hinge=-
             height=-
             bearing=-
             setting abort window=30000
@@ -93,6 +96,10 @@ class FingerprintsTest {
             device -> device.on("Back door"),
             device -> device.room("Porch"),
             device -> device.at(1.5, 2.1),
+            device -> device.endsAt(3, 2),
+            device -> device.magnet("6 mm", "0.8 m"),
+            device -> device.magnet("7 mm", "0.8 m"),
+            device -> device.magnet("6 mm", "0.7 m"),
             device -> device.bearing("90 deg"),
             device -> device.mountedAt("2 m"));
     for (Consumer<DeviceBuilder> edit : deviceEdits) {

@@ -44,6 +44,29 @@ class TestPlanTest {
             "zone 7 Panel lid, lid");
   }
 
+  /** A magnet 24 mm from its contact, on a leaf of 0.9 m, 0.8 m from the hinge: 24 * 0.9 / 0.8. */
+  @Test
+  void aContactOfWhichItIsKnownWhenItTripsIsOpenedSlowly() {
+    SitePlan plan =
+        PlanBuilder.site()
+            .floor(
+                "Ground",
+                floor ->
+                    floor
+                        .room("Hall", RoomUse.HALL, 0, 0, 4, 3)
+                        .opening("Front door", OpeningKind.DOOR, "Hall", "outside", 1))
+            .device(
+                "Contact",
+                DeviceKind.CONTACT,
+                device -> device.on("Front door").gaps("18 mm", "25 mm").magnet("7 mm", "0.8 m"))
+            .zone(1, "Door", ZoneResponse.ENTRY_EXIT, zone -> zone.device("Contact"))
+            .build();
+
+    assertThat(step(TestPlan.of(plan), "zone 1 Door, Contact").action())
+        .isEqualTo(
+            "Open Front door slowly: it trips before its edge stands 27 mm open. Then shut it.");
+  }
+
   @Test
   void aZoneStepSaysStateActionKeypadAndSignals() {
     TestStep door = step(TestPlan.of(cottage()), "zone 1 Front door, Door contact (contact)");

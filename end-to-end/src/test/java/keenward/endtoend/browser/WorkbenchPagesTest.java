@@ -161,6 +161,7 @@ class WorkbenchPagesTest {
     page.navigate(workbench.address());
     page.navigate(address("/sites/weir-lane-boathouse/plan"));
     page.locator("a", new Page.LocatorOptions().setHasText("Trace Ground")).click();
+    page.waitForURL("**" + TRACE);
     Locator line = page.locator("[data-trace=line]");
 
     click(page, 21.05, 9.04);

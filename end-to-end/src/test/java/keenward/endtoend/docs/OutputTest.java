@@ -52,6 +52,15 @@ class OutputTest {
       devices: { Eye: { kind: motion } }
       """;
 
+  private static final String BEAM =
+      """
+      keenward: 1
+      site: Hilltop Kiosk
+      floors: { Ground: { rooms: { Store: { outline: [[0, 0], [6, 0], [6, 4], [0, 4]] } } } }
+      zones: { 1: { name: Store beam, response: instant, device: Beam } }
+      devices: { Beam: { kind: beam, room: Store, at: [0.1, 2], ends at: [5.9, 2] } }
+      """;
+
   @TempDir private Path folder;
 
   @Test
@@ -66,7 +75,7 @@ class OutputTest {
 
   @Test
   void coverage() throws IOException {
-    assertThat(printed("coverage", BAKERY, blind())).isEqualTo(documented("coverage"));
+    assertThat(printed("coverage", BAKERY, blind(), beam())).isEqualTo(documented("coverage"));
   }
 
   @Test
@@ -170,6 +179,10 @@ class OutputTest {
 
   private String blind() throws IOException {
     return Files.writeString(folder.resolve("blind.site.yaml"), BLIND).toString();
+  }
+
+  private String beam() throws IOException {
+    return Files.writeString(folder.resolve("beam.site.yaml"), BEAM).toString();
   }
 
   private String bare() throws IOException {

@@ -18,7 +18,6 @@ import keenward.core.building.walking.Sightings;
 import keenward.core.building.walking.WalkTime;
 import keenward.core.building.walking.WalkingMap;
 import keenward.core.building.walking.WalkingRoute;
-import keenward.core.plan.ArmingMode;
 import keenward.core.plan.Device;
 import keenward.core.plan.DeviceKind;
 import keenward.core.plan.Opening;
@@ -26,8 +25,6 @@ import keenward.core.plan.Pace;
 import keenward.core.plan.Partition;
 import keenward.core.plan.Point;
 import keenward.core.plan.SitePlan;
-import keenward.core.plan.Zone;
-import keenward.core.plan.ZoneResponse;
 import keenward.core.progress.Progress;
 
 /**
@@ -41,15 +38,16 @@ public final class KeypadPlacer {
   private static final double MOST_PLACES_A_ROOM = 200;
   private static final Gait SLOW = Gait.of(Pace.SLOW, Gait.Share.NEARLY_ALL);
 
+  private final SitePlan plan;
   private final WalkingMap map;
   private final Sightings sightings;
   private final List<Device> keypads;
   private final Progress progress;
 
-  private KeypadPlacer(
-      WalkingMap map, Sightings sightings, List<Device> keypads, Progress progress) {
+  private KeypadPlacer(SitePlan plan, WalkingMap map, Sightings sightings, Progress progress) {
+    this.plan = plan;
     this.map = map;
-    this.keypads = keypads;
+    this.keypads = plan.devicesOf(DeviceKind.KEYPAD).toList();
     this.sightings = sightings;
     this.progress = progress;
   }
@@ -99,8 +97,7 @@ public final class KeypadPlacer {
   /** Looks for the places. */
   public static KeypadPlaces propose(
       SitePlan plan, WalkingMap map, EntryWays ways, Sightings sightings, Progress progress) {
-    KeypadPlacer placer =
-        new KeypadPlacer(map, sightings, plan.devicesOf(DeviceKind.KEYPAD).toList(), progress);
+    KeypadPlacer placer = new KeypadPlacer(plan, map, sightings, progress);
     List<KeypadPlace> places = new ArrayList<>();
     List<String> none = new ArrayList<>();
     for (Partition partition : plan.partitions()) {
@@ -193,7 +190,7 @@ public final class KeypadPlacer {
       Opening door = way.door().orElseThrow();
       Optional<WalkingRoute> route =
           map.place(door).flatMap(from -> map.search(from, place).find());
-      if (route.isEmpty() || alarmsAtOnce(way.zone(), route.get())) {
+      if (route.isEmpty() || alarmsAtOnce(way, route.get())) {
         return Optional.empty();
       }
       seconds.merge(
@@ -225,14 +222,8 @@ public final class KeypadPlacer {
     return Optional.of(most);
   }
 
-  private boolean alarmsAtOnce(Zone entry, WalkingRoute route) {
+  private boolean alarmsAtOnce(EntryWay way, WalkingRoute route) {
     return sightings.onWalk(route).stream()
-        .map(Sightings.Sighting::zone)
-        .anyMatch(zone ->
-            zone.number() != entry.number()
-                && (zone.response() == ZoneResponse.INSTANT
-                    || zone.response() == ZoneResponse.PERIMETER)
-                && zone.reason().find().isEmpty()
-                && zone.liveModes().contains(ArmingMode.AWAY));
+        .anyMatch(sighting -> way.isAlarmedBy(plan, sighting.zone()));
   }
 }

@@ -2,7 +2,10 @@ package keenward.core.building.walking;
 
 import java.util.List;
 import java.util.Optional;
+import keenward.core.plan.ArmingMode;
 import keenward.core.plan.Opening;
+import keenward.core.plan.SitePlan;
+import keenward.core.plan.Ties;
 import keenward.core.plan.Zone;
 
 /**
@@ -20,5 +23,23 @@ public record EntryWay(
 
   public EntryWay {
     walks = List.copyOf(walks);
+  }
+
+  /**
+   * Whether a zone that sees somebody come in this way alarms at once when all is armed, and the
+   * plan gives no reason for it.
+   */
+  public boolean isAlarmedBy(SitePlan plan, Zone other) {
+    boolean atOnce =
+        switch (other.response()) {
+          case INSTANT, PERIMETER -> true;
+          case FOLLOWER -> !other.follows().isEmpty() && !other.follows().contains(zone.number());
+          default -> false;
+        };
+    return atOnce
+        && other.number() != zone.number()
+        && other.liveModes().contains(ArmingMode.AWAY)
+        && other.reason().find().isEmpty()
+        && Ties.meet(Ties.of(plan, zone.partitions()), other.partitions());
   }
 }

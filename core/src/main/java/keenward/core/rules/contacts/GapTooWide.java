@@ -2,6 +2,7 @@ package keenward.core.rules.contacts;
 
 import java.util.List;
 import java.util.Optional;
+import keenward.core.building.contact.FittedContact;
 import keenward.core.plan.PlanPath;
 import keenward.core.rules.CheckInput;
 import keenward.core.rules.Involved;
@@ -11,6 +12,7 @@ import keenward.core.rules.RuleCard;
 import keenward.core.rules.RuleFamily;
 import keenward.core.rules.Severity;
 import keenward.core.rules.Source;
+import keenward.core.rules.Words;
 
 /** Contact and magnet are too far apart to close. */
 public final class GapTooWide implements Rule {
@@ -108,9 +110,9 @@ public final class GapTooWide implements Rule {
             + "' and its magnet on '"
             + contact.opening().name()
             + "' are "
-            + FittedContact.millimetres(gapMetres)
+            + Words.millimetres(gapMetres)
             + ", and it closes up to "
-            + FittedContact.millimetres(workingMetres)
+            + Words.millimetres(workingMetres)
             + contact.opening().material().map(each -> " on " + each.word()).orElse("")
             + ".",
         "Bring the magnet nearer, or choose a contact of a wider gap.",

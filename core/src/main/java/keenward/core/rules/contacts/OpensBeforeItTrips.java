@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import keenward.core.building.contact.ContactTrip;
+import keenward.core.building.contact.FittedContact;
 import keenward.core.plan.PlanPath;
 import keenward.core.rules.CheckInput;
 import keenward.core.rules.Involved;
@@ -13,6 +14,7 @@ import keenward.core.rules.RuleCard;
 import keenward.core.rules.RuleFamily;
 import keenward.core.rules.Severity;
 import keenward.core.rules.Source;
+import keenward.core.rules.Words;
 
 /** A leaf opens wide before its contact tells of it. */
 public final class OpensBeforeItTrips implements Rule {
@@ -99,25 +101,18 @@ public final class OpensBeforeItTrips implements Rule {
   public void check(CheckInput input, Report report) {
     List<FittedContact> open = new ArrayList<>();
     for (FittedContact contact : FittedContact.all(input.plan())) {
-      Optional<Double> gap = contact.gapMetres();
-      Optional<Double> release = contact.releaseMetres();
-      Optional<Double> fromHinge = contact.fromHingeMetres().filter(metres -> metres > 0);
-      Optional<Double> leaf = contact.leafMetres();
-      boolean turns = ContactTrip.turns(contact.opening());
-      if (gap.isEmpty()
-          || release.isEmpty()
-          || (turns && (fromHinge.isEmpty() || leaf.isEmpty()))) {
-        open.add(contact);
-        continue;
-      }
-      report.judged();
-      Optional<ContactTrip> trip =
-          turns
-              ? ContactTrip.ofTurning(
-                  gap.get(), release.get(), fromHinge.orElseThrow(), leaf.orElseThrow())
-              : Optional.of(ContactTrip.ofSliding(gap.get(), release.get()));
-      if (trip.filter(each -> each.edgeMetres() <= HAND_METRES).isEmpty()) {
-        report(contact, trip, report);
+      switch (contact.trips()) {
+        case FittedContact.Trips.NotKnown() -> open.add(contact);
+        case FittedContact.Trips.Never() -> {
+          report.judged();
+          report(contact, Optional.empty(), report);
+        }
+        case FittedContact.Trips.At(ContactTrip trip) -> {
+          report.judged();
+          if (trip.edgeMetres() > HAND_METRES) {
+            report(contact, Optional.of(trip), report);
+          }
+        }
       }
     }
     if (!open.isEmpty()) {
@@ -134,7 +129,7 @@ public final class OpensBeforeItTrips implements Rule {
             + contact.opening().name()
             + trip.map(each ->
                     "' stands open "
-                        + FittedContact.millimetres(each.edgeMetres())
+                        + Words.millimetres(each.edgeMetres())
                         + " before '"
                         + contact.device().name()
                         + "' trips")

@@ -8,7 +8,6 @@ import java.util.Set;
 import keenward.core.building.walking.EntryWay;
 import keenward.core.building.walking.Sightings;
 import keenward.core.building.walking.Walk;
-import keenward.core.plan.ArmingMode;
 import keenward.core.plan.MissingFact;
 import keenward.core.plan.Zone;
 import keenward.core.plan.ZoneResponse;
@@ -20,7 +19,6 @@ import keenward.core.rules.RuleCard;
 import keenward.core.rules.RuleFamily;
 import keenward.core.rules.Severity;
 import keenward.core.rules.Source;
-import keenward.core.rules.Ties;
 import keenward.core.rules.Words;
 
 /** A zone on the way from an entry door to the keypad alarms at once. */
@@ -134,11 +132,10 @@ public final class InstantZoneOnEntryWalk implements Rule {
 
   private static void judge(CheckInput input, EntryWay way, Set<Integer> reported, Report report) {
     List<Blocked> blocked = new ArrayList<>();
-    Set<String> tied = Ties.of(input.plan(), way.zone().partitions());
     for (Walk walk : way.walks()) {
       List<Blocked> here =
           input.sightings().onWalk(walk).stream()
-              .filter(sighting -> alarmsAtOnce(tied, way.zone(), sighting.zone()))
+              .filter(sighting -> way.isAlarmedBy(input.plan(), sighting.zone()))
               .map(sighting -> new Blocked(walk, sighting))
               .toList();
       if (here.isEmpty() && !way.byHabit()) {
@@ -151,20 +148,6 @@ public final class InstantZoneOnEntryWalk implements Rule {
         report(way, each, report);
       }
     }
-  }
-
-  private static boolean alarmsAtOnce(Set<String> tied, Zone entry, Zone zone) {
-    boolean atOnce =
-        switch (zone.response()) {
-          case INSTANT, PERIMETER -> true;
-          case FOLLOWER -> !zone.follows().isEmpty() && !zone.follows().contains(entry.number());
-          default -> false;
-        };
-    return atOnce
-        && zone.number() != entry.number()
-        && zone.liveModes().contains(ArmingMode.AWAY)
-        && zone.reason().find().isEmpty()
-        && Ties.meet(tied, zone.partitions());
   }
 
   private static void report(EntryWay way, Blocked blocked, Report report) {

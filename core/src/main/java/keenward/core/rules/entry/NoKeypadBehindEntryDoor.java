@@ -4,6 +4,7 @@ import java.util.List;
 import keenward.core.building.walking.EntryWay;
 import keenward.core.plan.DeviceKind;
 import keenward.core.plan.SitePlan;
+import keenward.core.plan.Ties;
 import keenward.core.plan.Zone;
 import keenward.core.plan.ZoneResponse;
 import keenward.core.rules.CheckInput;
@@ -14,7 +15,6 @@ import keenward.core.rules.RuleCard;
 import keenward.core.rules.RuleFamily;
 import keenward.core.rules.Severity;
 import keenward.core.rules.Source;
-import keenward.core.rules.Ties;
 import keenward.core.rules.Words;
 
 /** Behind an entry door there is no way to a place to disarm. */

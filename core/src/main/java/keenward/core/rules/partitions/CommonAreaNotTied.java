@@ -10,6 +10,7 @@ import keenward.core.building.walking.Walk;
 import keenward.core.plan.MissingFact;
 import keenward.core.plan.Partition;
 import keenward.core.plan.SitePlan;
+import keenward.core.plan.Ties;
 import keenward.core.plan.Zone;
 import keenward.core.rules.CheckInput;
 import keenward.core.rules.Involved;
@@ -19,7 +20,6 @@ import keenward.core.rules.RuleCard;
 import keenward.core.rules.RuleFamily;
 import keenward.core.rules.Severity;
 import keenward.core.rules.Source;
-import keenward.core.rules.Ties;
 import keenward.core.rules.Words;
 
 /** The way in to one partition leads through another, to which it is not tied. */

@@ -12,6 +12,7 @@ import keenward.core.plan.DeviceKind;
 import keenward.core.plan.Partition;
 import keenward.core.plan.PlanPath;
 import keenward.core.plan.SitePlan;
+import keenward.core.plan.Ties;
 import keenward.core.plan.Zone;
 import keenward.core.rules.CheckInput;
 import keenward.core.rules.Involved;
@@ -21,7 +22,6 @@ import keenward.core.rules.RuleCard;
 import keenward.core.rules.RuleFamily;
 import keenward.core.rules.Severity;
 import keenward.core.rules.Source;
-import keenward.core.rules.Ties;
 import keenward.core.rules.Words;
 
 /** All keypads of a partition stand in rooms that another one guards. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import keenward.core.plan.SitePlan;
+import keenward.core.plan.Ties;
 import keenward.core.plan.Zone;
 import keenward.core.plan.ZoneResponse;
 import keenward.core.rules.CheckInput;
@@ -15,7 +16,6 @@ import keenward.core.rules.RuleCard;
 import keenward.core.rules.RuleFamily;
 import keenward.core.rules.Severity;
 import keenward.core.rules.Source;
-import keenward.core.rules.Ties;
 import keenward.core.rules.Words;
 
 /** A follower has no entry door that it could follow. */

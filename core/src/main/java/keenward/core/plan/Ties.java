@@ -1,10 +1,8 @@
-package keenward.core.rules;
+package keenward.core.plan;
 
 import java.util.Collection;
 import java.util.Set;
 import java.util.TreeSet;
-import keenward.core.plan.Partition;
-import keenward.core.plan.SitePlan;
 
 /** Partitions that are armed and disarmed with others because of a common area. */
 public final class Ties {

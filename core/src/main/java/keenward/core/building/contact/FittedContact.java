@@ -1,11 +1,10 @@
-package keenward.core.rules.contacts;
+package keenward.core.building.contact;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import keenward.core.building.contact.ContactTrip;
 import keenward.core.plan.Device;
 import keenward.core.plan.DeviceKind;
 import keenward.core.plan.Fact;
@@ -21,10 +20,23 @@ import keenward.core.quantities.Length;
  * @param device the contact
  * @param opening the opening
  */
-record FittedContact(Device device, Opening opening) {
+public record FittedContact(Device device, Opening opening) {
+
+  /** When a contact trips as its leaf opens. */
+  public sealed interface Trips {
+
+    /** There. */
+    record At(ContactTrip trip) implements Trips {}
+
+    /** Not before the leaf stands at a right angle. */
+    record Never() implements Trips {}
+
+    /** The plan does not say how it is fitted. */
+    record NotKnown() implements Trips {}
+  }
 
   /** The contacts of a plan that are on an opening, in its order. */
-  static List<FittedContact> all(SitePlan plan) {
+  public static List<FittedContact> all(SitePlan plan) {
     Map<String, Opening> openings = new LinkedHashMap<>();
     plan.openings().forEach(opening -> openings.put(opening.name(), opening));
     List<FittedContact> contacts = new ArrayList<>();
@@ -38,26 +50,45 @@ record FittedContact(Device device, Opening opening) {
     return contacts;
   }
 
-  Optional<Double> gapMetres() {
+  /** The gap between it and its magnet. */
+  public Optional<Double> gapMetres() {
     return device.magnet().find().flatMap(magnet -> metres(magnet.gap()));
   }
 
-  Optional<Double> fromHingeMetres() {
+  private Optional<Double> fromHingeMetres() {
     return device.magnet().find().map(MagnetFit::fromHinge).flatMap(FittedContact::metres);
   }
 
   /** The working gap on this opening. */
-  Optional<Double> workingMetres() {
+  public Optional<Double> workingMetres() {
     return gaps().flatMap(gaps -> metres(gaps.working())).map(this::onOpening);
   }
 
   /** The release gap on this opening. */
-  Optional<Double> releaseMetres() {
+  private Optional<Double> releaseMetres() {
     return gaps().flatMap(gaps -> metres(gaps.release())).map(this::onOpening);
   }
 
+  /** When it trips. */
+  public Trips trips() {
+    Optional<Double> gap = gapMetres();
+    Optional<Double> release = releaseMetres();
+    Optional<Double> fromHinge = fromHingeMetres().filter(metres -> metres > 0);
+    Optional<Double> leaf = leafMetres();
+    boolean turns = ContactTrip.turns(opening);
+    if (gap.isEmpty() || release.isEmpty() || (turns && (fromHinge.isEmpty() || leaf.isEmpty()))) {
+      return new Trips.NotKnown();
+    }
+    Optional<ContactTrip> trip =
+        turns
+            ? ContactTrip.ofTurning(
+                gap.get(), release.get(), fromHinge.orElseThrow(), leaf.orElseThrow())
+            : Optional.of(ContactTrip.ofSliding(gap.get(), release.get()));
+    return trip.<Trips>map(Trips.At::new).orElseGet(Trips.Never::new);
+  }
+
   /** How wide its leaf is: of a double door half of it. */
-  Optional<Double> leafMetres() {
+  private Optional<Double> leafMetres() {
     return metres(opening.width())
         .map(width ->
             switch (opening.kind()) {
@@ -76,10 +107,5 @@ record FittedContact(Device device, Opening opening) {
 
   private static Optional<Double> metres(Fact<Length> length) {
     return length.map(Length::metres).find();
-  }
-
-  /** Millimetres, in words. */
-  static String millimetres(double metres) {
-    return Math.round(1000 * metres) + " mm";
   }
 }
