@@ -12,6 +12,7 @@ import keenward.cli.command.DemoCommand;
 import keenward.cli.command.ExportZonesCommand;
 import keenward.cli.command.ImportZonesCommand;
 import keenward.cli.command.JobCommand;
+import keenward.cli.command.LoopsCommand;
 import keenward.cli.command.OrderCommand;
 import keenward.cli.command.PlanCommand;
 import keenward.cli.command.PowerCommand;
@@ -67,6 +68,7 @@ public final class Main implements Runnable {
     return new CommandLine(new Main())
         .addSubcommand(new CheckCommand(surroundings))
         .addSubcommand(new PowerCommand(surroundings))
+        .addSubcommand(new LoopsCommand(surroundings))
         .addSubcommand(new TraceCommand(surroundings))
         .addSubcommand(new CoverageCommand(surroundings))
         .addSubcommand(new WalksCommand(surroundings))

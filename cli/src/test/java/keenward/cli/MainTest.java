@@ -9,6 +9,7 @@ import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import keenward.core.rules.catalogue.RuleRegistry;
 import org.junit.jupiter.api.Test;
@@ -71,6 +72,7 @@ class MainTest {
       strings = {
         "check",
         "power",
+        "loops",
         "coverage",
         "walks",
         "suggest",
@@ -206,7 +208,17 @@ class MainTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"check", "power", "coverage", "walks", "suggest", "rehearse", "testplan", "order"})
+      strings = {
+        "check",
+        "power",
+        "loops",
+        "coverage",
+        "walks",
+        "suggest",
+        "rehearse",
+        "testplan",
+        "order"
+      })
   void runsEveryStageOnASampleSite(String command) {
     Path site = folder.resolve("sample.site.yaml");
     assertThat(
@@ -437,13 +449,48 @@ class MainTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"check", "power", "coverage", "walks", "suggest", "rehearse", "testplan", "order"})
+      strings = {
+        "check",
+        "power",
+        "loops",
+        "coverage",
+        "walks",
+        "suggest",
+        "rehearse",
+        "testplan",
+        "order"
+      })
   void printsEveryStageAsJsonToo(String command) throws IOException {
     Path site = Files.writeString(folder.resolve("kiosk.site.yaml"), FIVE_LINES);
     JsonNode json =
         JsonMapper.shared()
             .readTree(CommandLineRun.of(command, site.toString(), "--format", "json").out());
     assertThat(json.at("/site").asString()).isEqualTo("Hilltop Kiosk");
+  }
+
+  @Test
+  void tellsWhatAMeasuredLoopMeans() {
+    String bakery = CommandLineRun.BAKERY.toString();
+    CommandLineRun run =
+        CommandLineRun.of("loops", bakery, "--zone", "2", "--measured", "2.35 kohm");
+    assertThat(run.out())
+        .contains("1. A second end-of-line resistor", "4.7 kohm beside 4.7 kohm make 2.35 kohm")
+        .contains("put the account on test first");
+    assertThat(CommandLineRun.of("loops", bakery, "--zone", "2", "--measured", "open").out())
+        .contains("1. The loop is cut.");
+    for (List<String> wrong :
+        List.of(
+            List.of("--zone", "2"),
+            List.of("--measured", "1 kohm"),
+            List.of("--zone", "2", "--measured", "-1 ohm"),
+            List.of("--zone", "2", "--measured", "4.7"),
+            List.of("--zone", "999", "--measured", "4.7 kohm"))) {
+      List<String> words = new ArrayList<>(List.of("loops", bakery));
+      words.addAll(wrong);
+      CommandLineRun refused = CommandLineRun.of(words.toArray(new String[0]));
+      assertThat(refused.exitCode()).as(String.join(" ", wrong)).isEqualTo(2);
+      assertThat(refused.err()).contains("expected");
+    }
   }
 
   @Test

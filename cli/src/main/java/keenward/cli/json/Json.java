@@ -1,6 +1,7 @@
 package keenward.cli.json;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,8 @@ import keenward.core.dialogue.order.OrderSheet;
 import keenward.core.electrical.Explained;
 import keenward.core.electrical.PowerAssessment;
 import keenward.core.electrical.PowerBudget;
+import keenward.core.electrical.loop.Loop;
+import keenward.core.electrical.loop.LoopAssessment;
 import keenward.core.plan.MissingFact;
 import keenward.core.plan.Point;
 import keenward.core.proof.ExpectedSignal;
@@ -26,6 +29,7 @@ import keenward.core.rules.Finding;
 import keenward.core.rules.RuleCard;
 import keenward.usecases.coverage.SiteCoverage;
 import keenward.usecases.job.SiteJob;
+import keenward.usecases.loops.LoopReading;
 import keenward.usecases.order.KeyIn;
 import keenward.usecases.rehearse.SiteRehearsal;
 import keenward.usecases.site.SiteFile;
@@ -58,6 +62,70 @@ public final class Json {
     Map<String, Object> json = head(site);
     json.putAll(powerMap(power));
     return text(json);
+  }
+
+  /** What the panel reads of every loop. */
+  public static String loops(SiteFile site, LoopAssessment loops) {
+    Map<String, Object> json = head(site);
+    json.put("loops", loops.loops().stream().map(Json::loop).toList());
+    json.put("notAssessed", missing(loops.notAssessed()));
+    return text(json);
+  }
+
+  /** What one reading may mean. */
+  public static String loop(SiteFile site, LoopReading reading) {
+    Map<String, Object> json = head(site);
+    json.put("zone", reading.loop().zone().number());
+    putFinite(json, "measuredOhms", reading.measuredOhms());
+    json.put("states", states(reading.loop()));
+    json.put(
+        "diagnoses",
+        reading.diagnoses().stream()
+            .map(each -> map("what", each.what(), "working", each.working()))
+            .toList());
+    return text(json);
+  }
+
+  private static Map<String, Object> loop(LoopAssessment.Assessed each) {
+    Map<String, Object> json =
+        map(
+            "zone", each.loop().zone().number(),
+            "wiring", each.loop().wiring().word(),
+            "states", states(each.loop()));
+    each.check()
+        .ifPresent(check -> {
+          json.put(
+              "steps",
+              check.steps().stream()
+                  .map(step ->
+                      map(
+                          "lower", step.lower().words(),
+                          "upper", step.upper().words(),
+                          "thresholdOhms", step.thresholdOhms(),
+                          "spareShare", step.spareShare()))
+                  .toList());
+          check.longestMetres().ifPresent(metres -> json.put("longestMetres", metres));
+        });
+    return json;
+  }
+
+  private static List<Map<String, Object>> states(Loop loop) {
+    List<Map<String, Object>> states = new ArrayList<>();
+    loop.bands()
+        .forEach((state, band) -> {
+          Map<String, Object> each = map("state", state.words(), "leastOhms", band.leastOhms());
+          putFinite(each, "nominalOhms", band.nominalOhms());
+          putFinite(each, "mostOhms", band.mostOhms());
+          states.add(each);
+        });
+    return states;
+  }
+
+  /** An open loop is left out: JSON knows no infinity. */
+  private static void putFinite(Map<String, Object> json, String key, double ohms) {
+    if (!Double.isInfinite(ohms)) {
+      json.put(key, ohms);
+    }
   }
 
   /** How a list of zones was read. */

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import keenward.core.quantities.Resistance;
 import keenward.core.quantities.Span;
 
 /**
@@ -27,6 +28,7 @@ import keenward.core.quantities.Span;
  * @param radioSupervision how long a radio device may be silent
  * @param keypadLockOut when a keypad stops listening
  * @param crossZones cross-zone groups
+ * @param loopThresholds by wiring, the resistances at which the panel reads another state, rising
  */
 public record PanelSettings(
     Fact<String> description,
@@ -44,11 +46,13 @@ public record PanelSettings(
     Fact<Span> mainsFailureReport,
     Fact<Span> radioSupervision,
     Fact<KeypadLockOut> keypadLockOut,
-    List<CrossZone> crossZones) {
+    List<CrossZone> crossZones,
+    Map<LoopWiring, List<Resistance>> loopThresholds) {
 
   public PanelSettings {
     entryDelays = Collections.unmodifiableMap(new LinkedHashMap<>(entryDelays));
     crossZones = List.copyOf(crossZones);
+    loopThresholds = Map.copyOf(loopThresholds);
   }
 
   /** Settings about which nothing is stated. */
@@ -69,6 +73,7 @@ public record PanelSettings(
         Fact.missing(),
         Fact.missing(),
         Fact.missing(),
-        List.of());
+        List.of(),
+        Map.of());
   }
 }

@@ -15,6 +15,7 @@ import keenward.core.quantities.Resistance;
  * @param wiring how the loop is supervised; nothing for radio and bus devices
  * @param resistors resistor values of the loop
  * @param contact state of the contact at rest
+ * @param loopCable the cable of its loop
  * @param liveIn arming modes in which it is live; empty means by its response
  * @param entryDelay number of the entry delay it starts
  * @param mayBypass whether a user may leave it out
@@ -37,6 +38,7 @@ public record Zone(
     Fact<LoopWiring> wiring,
     List<Resistance> resistors,
     Fact<ContactForm> contact,
+    Fact<LoopCable> loopCable,
     List<ArmingMode> liveIn,
     Fact<Integer> entryDelay,
     Fact<Boolean> mayBypass,

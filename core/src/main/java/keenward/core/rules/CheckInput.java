@@ -13,6 +13,7 @@ import keenward.core.dialogue.description.PanelDescription;
 import keenward.core.dialogue.planned.PanelDefaults;
 import keenward.core.dialogue.planned.PlannedMemory;
 import keenward.core.electrical.PowerAssessment;
+import keenward.core.electrical.loop.LoopAssessment;
 import keenward.core.plan.Setting;
 import keenward.core.plan.Settings;
 import keenward.core.plan.SitePlan;
@@ -31,6 +32,7 @@ public final class CheckInput {
   private @Nullable PlannedMemory plannedMemory;
   private @Nullable Building building;
   private @Nullable PowerAssessment power;
+  private @Nullable LoopAssessment loops;
   private @Nullable DetectorViews views;
   private @Nullable WalkingMap walkingMap;
   private @Nullable EntryWays entryWays;
@@ -121,6 +123,16 @@ public final class CheckInput {
     if (known == null) {
       known = PowerAssessment.of(plan);
       power = known;
+    }
+    return known;
+  }
+
+  /** What the panel reads of every loop. */
+  public LoopAssessment loops() {
+    LoopAssessment known = loops;
+    if (known == null) {
+      known = LoopAssessment.of(plan);
+      loops = known;
     }
     return known;
   }

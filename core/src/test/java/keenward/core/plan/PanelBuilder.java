@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
+import keenward.core.quantities.Resistance;
 import keenward.core.quantities.Span;
 
 /** Builds the panel section of a test's plan. */
@@ -17,6 +19,7 @@ public final class PanelBuilder {
   private Fact<Integer> swingerLimit = Fact.missing();
   private Fact<Span> radioSupervision = Fact.missing();
   private final List<CrossZone> crossZones = new ArrayList<>();
+  private final Map<LoopWiring, List<Resistance>> loopThresholds = new LinkedHashMap<>();
 
   public PanelBuilder room(String name) {
     room = Fact.of(name);
@@ -63,6 +66,12 @@ public final class PanelBuilder {
     return this;
   }
 
+  public PanelBuilder loopThresholds(LoopWiring wiring, String... rising) {
+    loopThresholds.put(
+        wiring, Stream.of(rising).map(text -> Quantities.of(Resistance.parse(text))).toList());
+    return this;
+  }
+
   PanelSettings build() {
     return new PanelSettings(
         Fact.missing(),
@@ -80,6 +89,7 @@ public final class PanelBuilder {
         Fact.missing(),
         radioSupervision,
         Fact.missing(),
-        crossZones);
+        crossZones,
+        loopThresholds);
   }
 }

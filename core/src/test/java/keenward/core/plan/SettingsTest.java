@@ -67,7 +67,8 @@ class SettingsTest {
             Fact.missing(),
             Fact.missing(),
             Fact.missing(),
-            List.of());
+            List.of(),
+            Map.of());
     Settings.Resolved entry =
         Settings.of(
                 plan(delay, regime(Standard.CP_01, "2010"), regime(Standard.EN50131, null)),
@@ -107,7 +108,8 @@ class SettingsTest {
         Fact.missing(),
         Fact.missing(),
         Fact.missing(),
-        List.of());
+        List.of(),
+        Map.of());
   }
 
   private static SitePlan plan(PanelSettings panel, Regime... regimes) {

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
+import keenward.core.quantities.Conductor;
+import keenward.core.quantities.Length;
 import keenward.core.quantities.Resistance;
 
 /** Builds a zone of a test's plan. */
@@ -18,6 +20,7 @@ public final class ZoneBuilder {
   private Fact<LoopWiring> wiring = Fact.missing();
   private List<Resistance> resistors = List.of();
   private List<ArmingMode> liveIn = List.of();
+  private Fact<LoopCable> loopCable = Fact.missing();
   private Fact<ContactForm> contact = Fact.missing();
   private Fact<Integer> entryDelay = Fact.missing();
   private Fact<Boolean> mayBypass = Fact.missing();
@@ -112,6 +115,15 @@ public final class ZoneBuilder {
     return this;
   }
 
+  public ZoneBuilder loopCable(String length, String conductor) {
+    loopCable =
+        Fact.of(
+            new LoopCable(
+                Fact.of(Quantities.of(Length.parse(length))),
+                Fact.of(Quantities.of(Conductor.parse(conductor)))));
+    return this;
+  }
+
   Zone build(Map<String, Device> built, List<String> allPartitions) {
     return new Zone(
         number,
@@ -122,6 +134,7 @@ public final class ZoneBuilder {
         wiring,
         resistors,
         contact,
+        loopCable,
         liveIn,
         entryDelay,
         mayBypass,

@@ -297,6 +297,7 @@ final class PlanSketch {
             Fact.missing(),
             List.of(),
             Fact.missing(),
+            Fact.missing(),
             List.of(),
             Fact.missing(),
             Fact.missing(),
@@ -331,7 +332,8 @@ final class PlanSketch {
             none.mainsFailureReport(),
             none.radioSupervision(),
             none.keypadLockOut(),
-            none.crossZones());
+            none.crossZones(),
+            none.loopThresholds());
     return new SitePlan(
         new Site(
             site,

@@ -52,6 +52,16 @@ class OutputTest {
       devices: { Eye: { kind: motion } }
       """;
 
+  private static final String LOOP =
+      """
+      keenward: 1
+      site: Hilltop Kiosk
+      panel: { loop thresholds: { single resistor: [1 kohm, 8 kohm] } }
+      zones:
+        1: { name: Door, response: instant, wiring: single resistor, resistors: [4.7 kohm], contact: normally-closed, loop cable: { length: 20 m, conductor: 0.22 mm2 } }
+        2: { name: Hatch, response: instant, wiring: single resistor }
+      """;
+
   private static final String BEAM =
       """
       keenward: 1
@@ -71,6 +81,11 @@ class OutputTest {
   @Test
   void power() throws IOException {
     assertThat(printed("power", BAKERY, kiosk(), bare())).isEqualTo(documented("power"));
+  }
+
+  @Test
+  void loops() throws IOException {
+    assertThat(printed("loops", BAKERY, loop())).isEqualTo(documented("loops"));
   }
 
   @Test
@@ -179,6 +194,10 @@ class OutputTest {
 
   private String blind() throws IOException {
     return Files.writeString(folder.resolve("blind.site.yaml"), BLIND).toString();
+  }
+
+  private String loop() throws IOException {
+    return Files.writeString(folder.resolve("loop.site.yaml"), LOOP).toString();
   }
 
   private String beam() throws IOException {

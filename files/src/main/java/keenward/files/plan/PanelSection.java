@@ -3,13 +3,16 @@ package keenward.files.plan;
 import static keenward.files.shape.Field.optional;
 import static keenward.files.shape.Field.required;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import keenward.core.plan.CrossZone;
 import keenward.core.plan.Fact;
 import keenward.core.plan.KeypadLockOut;
+import keenward.core.plan.LoopWiring;
 import keenward.core.plan.PanelSettings;
 import keenward.core.plan.Setting;
+import keenward.core.quantities.Resistance;
 import keenward.core.quantities.Span;
 import keenward.files.shape.Field;
 import keenward.files.shape.Fields;
@@ -137,6 +140,38 @@ final class PanelSection {
               "Groups of zones that confirm each other.")
           .usual("none");
 
+  static final Field<List<Resistance>> SINGLE_THRESHOLDS =
+      optional(
+          LoopWiring.SINGLE_RESISTOR.word(),
+          rising(2),
+          "[1 kohm, 8 kohm]",
+          "Two: short to at rest, at rest to open.");
+  static final Field<List<Resistance>> DOUBLE_THRESHOLDS =
+      optional(
+          LoopWiring.DOUBLE_RESISTOR.word(),
+          rising(3),
+          "[1 kohm, 7 kohm, 14 kohm]",
+          "Three: short to at rest, at rest to alarm, alarm to cut.");
+  static final Field<List<Resistance>> TRIPLE_THRESHOLDS =
+      optional(
+          LoopWiring.TRIPLE_RESISTOR.word(),
+          rising(5),
+          "[500 ohm, 1.5 kohm, 3 kohm, 4.5 kohm, 8 kohm]",
+          "Five: between short, at rest, alarm, fault, both, cut in the order of their resistances.");
+  static final MapShape LOOP_THRESHOLDS_SHAPE =
+      MapShape.of(
+          "loop thresholds",
+          "Resistances at which the panel reads another state of a loop, rising, as its manual gives them.",
+          SINGLE_THRESHOLDS,
+          DOUBLE_THRESHOLDS,
+          TRIPLE_THRESHOLDS);
+  static final Field<Fields> LOOP_THRESHOLDS =
+      optional(
+          "loop thresholds",
+          LOOP_THRESHOLDS_SHAPE,
+          "{ double resistor: [1 kohm, 7 kohm, 14 kohm] }",
+          "At which resistances the panel reads another state of a loop.");
+
   static final MapShape SHAPE =
       MapShape.of(
               "panel",
@@ -158,7 +193,8 @@ final class PanelSection {
               MAINS_FAILURE_REPORT,
               RADIO_SUPERVISION,
               KEYPAD_LOCK_OUT,
-              CROSS_ZONE_GROUPS)
+              CROSS_ZONE_GROUPS,
+              LOOP_THRESHOLDS)
           .example(
               """
               panel:
@@ -183,6 +219,10 @@ final class PanelSection {
               """);
 
   private PanelSection() {}
+
+  private static Shape<List<Resistance>> rising(int count) {
+    return Shapes.list(Shapes.quantity(Resistance::parse, Resistance.units())).of(count, count);
+  }
 
   private static <T> Field<T> setting(
       Setting setting, Shape<T> shape, String example, String meaning) {
@@ -218,6 +258,22 @@ final class PanelSection {
         fields.fact(MAINS_FAILURE_REPORT),
         fields.fact(RADIO_SUPERVISION),
         fields.fact(KEYPAD_LOCK_OUT),
-        fields.list(CROSS_ZONE_GROUPS));
+        fields.list(CROSS_ZONE_GROUPS),
+        fields.find(LOOP_THRESHOLDS).map(PanelSection::loopThresholds).orElse(Map.of()));
+  }
+
+  private static Map<LoopWiring, List<Resistance>> loopThresholds(Fields fields) {
+    Map<LoopWiring, List<Resistance>> thresholds = new EnumMap<>(LoopWiring.class);
+    put(thresholds, LoopWiring.SINGLE_RESISTOR, fields.list(SINGLE_THRESHOLDS));
+    put(thresholds, LoopWiring.DOUBLE_RESISTOR, fields.list(DOUBLE_THRESHOLDS));
+    put(thresholds, LoopWiring.TRIPLE_RESISTOR, fields.list(TRIPLE_THRESHOLDS));
+    return thresholds;
+  }
+
+  private static void put(
+      Map<LoopWiring, List<Resistance>> thresholds, LoopWiring wiring, List<Resistance> rising) {
+    if (!rising.isEmpty()) {
+      thresholds.put(wiring, rising);
+    }
   }
 }

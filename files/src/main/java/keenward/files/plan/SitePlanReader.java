@@ -47,6 +47,7 @@ public final class SitePlanReader {
     DeviceFaults.check(draft);
     PartitionFaults.check(draft);
     ZoneFaults.check(draft);
+    PanelFaults.check(draft);
     CableFaults.check(draft);
   }
 }

@@ -12,11 +12,14 @@ import keenward.core.plan.ContactForm;
 import keenward.core.plan.Device;
 import keenward.core.plan.DeviceKind;
 import keenward.core.plan.Fact;
+import keenward.core.plan.LoopCable;
 import keenward.core.plan.LoopWiring;
 import keenward.core.plan.Partition;
 import keenward.core.plan.Zone;
 import keenward.core.plan.ZoneDevice;
 import keenward.core.plan.ZoneResponse;
+import keenward.core.quantities.Conductor;
+import keenward.core.quantities.Length;
 import keenward.core.quantities.Resistance;
 import keenward.files.shape.Field;
 import keenward.files.shape.Fields;
@@ -91,6 +94,26 @@ final class ZoneSection {
           Shapes.word(ContactForm.class).orUnknown(),
           "normally-closed",
           "State of the contact at rest.");
+  static final Field<Fact<Length>> LOOP_LENGTH =
+      optional("length", Common.length(), "40 m", "Length one way.");
+  static final Field<Fact<Conductor>> LOOP_CONDUCTOR =
+      optional(
+          "conductor",
+          Shapes.quantity(Conductor::parse, Conductor.units()).orUnknown(),
+          "0.22 mm2",
+          "Size of each core.");
+  static final MapShape LOOP_CABLE_SHAPE =
+      MapShape.of(
+          "loop cable",
+          "The two cores from the panel to the far end of the loop.",
+          LOOP_LENGTH,
+          LOOP_CONDUCTOR);
+  static final Field<Fact<LoopCable>> LOOP_CABLE =
+      optional(
+          "loop cable",
+          LOOP_CABLE_SHAPE.as(ZoneSection::loopCable).orUnknown(),
+          "",
+          "The cable of its loop; `loops` counts with it.");
   static final Field<List<ArmingMode>> LIVE_IN =
       optional(
               "live in",
@@ -154,6 +177,7 @@ final class ZoneSection {
               WIRING,
               RESISTORS,
               CONTACT,
+              LOOP_CABLE,
               LIVE_IN,
               ENTRY_DELAY,
               BYPASS,
@@ -195,6 +219,10 @@ final class ZoneSection {
     return Stream.concat(fields.find(DEVICE).stream(), fields.list(DEVICES).stream()).toList();
   }
 
+  private static LoopCable loopCable(Fields fields) {
+    return new LoopCable(fields.fact(LOOP_LENGTH), fields.fact(LOOP_CONDUCTOR));
+  }
+
   static Zone bind(
       int number, Fields fields, List<Partition> partitions, Map<String, Device> devices) {
     return new Zone(
@@ -206,6 +234,7 @@ final class ZoneSection {
         fields.fact(WIRING),
         fields.list(RESISTORS),
         fields.fact(CONTACT),
+        fields.fact(LOOP_CABLE),
         fields.list(LIVE_IN),
         fields.fact(ENTRY_DELAY),
         fields.fact(BYPASS),

@@ -56,6 +56,7 @@ final class PlanChange {
               Fact.missing(),
               List.of(),
               Fact.missing(),
+              Fact.missing(),
               List.of(),
               Fact.missing(),
               Fact.missing(),

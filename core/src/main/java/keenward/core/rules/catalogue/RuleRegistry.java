@@ -25,6 +25,7 @@ import keenward.core.rules.fire.SmokeDetectorTooFar;
 import keenward.core.rules.labels.NameWithoutPlace;
 import keenward.core.rules.labels.ZoneNameUsedTwice;
 import keenward.core.rules.loops.ContactFormUnusual;
+import keenward.core.rules.loops.LoopPastThreshold;
 import keenward.core.rules.loops.LoopStatesTooClose;
 import keenward.core.rules.loops.LoopWithoutResistor;
 import keenward.core.rules.loops.WrongNumberOfResistors;
@@ -108,6 +109,7 @@ public final class RuleRegistry {
           new LoopWithoutResistor(),
           new LoopStatesTooClose(),
           new ContactFormUnusual(),
+          new LoopPastThreshold(),
           new BatteryTooSmall(),
           new OutputOverloaded(),
           new BatteryTooOld(),

@@ -1,0 +1,4 @@
+@NullMarked
+package keenward.core.electrical.loop;
+
+import org.jspecify.annotations.NullMarked;
