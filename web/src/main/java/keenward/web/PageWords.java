@@ -1,9 +1,11 @@
 package keenward.web;
 
+import java.util.List;
 import java.util.stream.Collectors;
 import keenward.core.building.placing.KeypadPlacer;
 import keenward.core.building.placing.Suggestion;
 import keenward.core.building.walking.SiteWalk;
+import keenward.core.electrical.loop.LoopAssessment;
 import keenward.core.plan.ArmingMode;
 import keenward.core.plan.Fact;
 import keenward.core.plan.Settings;
@@ -123,5 +125,12 @@ public final class PageWords {
             .nowSeconds()
             .map(now -> "; to the keypads of the plan up to " + (int) Math.ceil(now) + " s.")
             .orElse(".");
+  }
+
+  /** Loops by the numbers and names of their zones. */
+  public static String zones(List<LoopAssessment.Assessed> loops) {
+    return loops.stream()
+        .map(each -> each.loop().zone().number() + " " + each.loop().zone().name())
+        .collect(Collectors.joining(", "));
   }
 }

@@ -1,6 +1,7 @@
 package keenward.web;
 
 import java.util.List;
+import keenward.core.electrical.loop.LoopAssessment;
 import keenward.usecases.job.SiteJob;
 import keenward.usecases.pictures.Pictures;
 import keenward.usecases.rehearse.RehearsedScenario;
@@ -38,6 +39,11 @@ public record StagePage(String name, SiteJob job, Stage stage) {
   /** Drawings of the floors with the findings as flags. */
   public List<Pictures.Both> flaggedFloors() {
     return Pictures.withFlags(job);
+  }
+
+  /** What the panel reads of every loop. */
+  public LoopAssessment loops() {
+    return LoopAssessment.of(job.site().plan());
   }
 
   /** Bars of loads and batteries. */

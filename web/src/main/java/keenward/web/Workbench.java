@@ -122,7 +122,14 @@ public final class Workbench implements AutoCloseable {
       }
       case SUGGEST -> values.put("suggestion", suggestion(request, job));
       case PAPERS -> values.put("papers", PaperPack.list(job));
-      case PLAN, FINDINGS, POWER, ORDER, TESTS -> {
+      case POWER ->
+          values.put(
+              "question",
+              LoopQuestion.of(
+                  job.site(),
+                  number(request.queryParam("zone"), 100_000),
+                  request.queryParam("measured")));
+      case PLAN, FINDINGS, ORDER, TESTS -> {
         // The page itself holds all that these show.
       }
     }
@@ -142,7 +149,7 @@ public final class Workbench implements AutoCloseable {
 
   /** A number asked for; 0 when it is none, or as large as a limit. */
   private static int number(@Nullable String asked, int limit) {
-    if (asked == null || !asked.matches("[0-9]{1,4}")) {
+    if (asked == null || !asked.matches("[0-9]{1,5}")) {
       return 0;
     }
     int number = Integer.parseInt(asked);

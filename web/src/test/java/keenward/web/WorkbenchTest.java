@@ -85,6 +85,24 @@ class WorkbenchTest {
   }
 
   @Test
+  void tellsWhatAMeasuredLoopMeans() throws Exception {
+    get(workbench.address());
+    Files.writeString(
+        site,
+        PLAN.replace(
+            "device: contact }",
+            "wiring: single resistor, resistors: [4.7 kohm], contact: normally-closed, device: contact }"));
+    assertThat(get("/sites/kiosk/power").body()).contains("What a measured loop means");
+    assertThat(get("/sites/kiosk/power?zone=1&measured=4700").body())
+        .contains("The loop is at rest.");
+    assertThat(get("/sites/kiosk/power?zone=1&measured=%3Cb%3E").body())
+        .contains("&lt;b>")
+        .doesNotContain("<b>\";");
+    assertThat(get("/sites/kiosk/power?zone=9&measured=open").body()).contains("too little");
+    assertThat(get("/sites/kiosk/power?zone=x&measured=open").statusCode()).isEqualTo(200);
+  }
+
+  @Test
   void saysWhyAPictureCannotBeTracedAndHasNoPageWithoutOne() throws Exception {
     get(workbench.address());
     assertThat(get("/sites/kiosk/trace/1").statusCode()).isEqualTo(404);

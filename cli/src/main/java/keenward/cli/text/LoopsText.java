@@ -3,20 +3,12 @@ package keenward.cli.text;
 import static keenward.core.electrical.loop.FaultFinder.ohms;
 
 import java.util.ArrayList;
-import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
-import keenward.core.electrical.loop.Band;
 import keenward.core.electrical.loop.Diagnosis;
 import keenward.core.electrical.loop.Loop;
 import keenward.core.electrical.loop.LoopAssessment;
 import keenward.core.electrical.loop.LoopCheck;
-import keenward.core.plan.ContactForm;
 import keenward.core.plan.MissingFact;
-import keenward.core.quantities.Length;
-import keenward.core.quantities.Resistance;
 import keenward.usecases.loops.LoopReading;
 import keenward.usecases.site.SiteFile;
 
@@ -36,13 +28,13 @@ public final class LoopsText {
     if (loops.loops().isEmpty()) {
       page.line("No zone says enough of its loop: wiring, resistors, contact.");
     }
-    for (List<LoopAssessment.Assessed> alike : alike(loops)) {
+    for (List<LoopAssessment.Assessed> alike : loops.alike()) {
       Loop first = alike.getFirst().loop();
       List<String> zones =
           alike.stream()
               .map(each -> each.loop().zone().number() + " " + each.loop().zone().name())
               .toList();
-      page.gap().line(circuit(first));
+      page.gap().line(first.circuit());
       page.hanging("  ", 4, (zones.size() == 1 ? "zone " : "zones ") + String.join(", ", zones));
       states(page, first);
       alike.getFirst().check().ifPresent(check -> check(page, first, check));
@@ -73,65 +65,21 @@ public final class LoopsText {
     return page.toString();
   }
 
-  /** Loops that read the same, in the order of the first of them. */
-  private static Collection<List<LoopAssessment.Assessed>> alike(LoopAssessment loops) {
-    Map<List<Object>, List<LoopAssessment.Assessed>> alike = new LinkedHashMap<>();
-    for (LoopAssessment.Assessed each : loops.loops()) {
-      alike
-          .computeIfAbsent(
-              List.of(circuit(each.loop()), each.loop().bands()), ignored -> new ArrayList<>())
-          .add(each);
-    }
-    return alike.values();
-  }
-
   private static String title(Loop loop) {
-    return "Zone " + loop.zone().number() + " " + loop.zone().name() + ", " + circuit(loop);
-  }
-
-  private static String circuit(Loop loop) {
-    return loop.wiring().word()
-        + loop.zone().resistors().stream()
-            .map(Resistance::written)
-            .collect(Collectors.joining(", ", loop.zone().resistors().isEmpty() ? "" : " ", ""))
-        + ", "
-        + loop.zone().contact().map(ContactForm::word).orElse("")
-        + loop.zone()
-            .loopCable()
-            .find()
-            .flatMap(cable -> cable.length().map(Length::written).find())
-            .map(length -> ", " + length + " of cable")
-            .orElse("");
+    return "Zone " + loop.zone().number() + " " + loop.zone().name() + ", " + loop.circuit();
   }
 
   private static void states(Page page, Loop loop) {
     List<List<String>> rows = new ArrayList<>();
     loop.bands()
         .forEach((state, band) ->
-            rows.add(List.of(state.words(), ohms(band.nominalOhms()), corners(band))));
+            rows.add(List.of(state.words(), ohms(band.nominalOhms()), band.corners())));
     page.table(rows);
-  }
-
-  private static String corners(Band band) {
-    return band.mostOhms() == Double.POSITIVE_INFINITY
-        ? "from " + ohms(band.leastOhms())
-        : ohms(band.leastOhms()) + " to " + ohms(band.mostOhms());
   }
 
   private static void check(Page page, Loop loop, LoopCheck check) {
     for (LoopCheck.Step step : check.steps()) {
-      page.hanging(
-          step.holds() ? "  " : "  ! ",
-          4,
-          step.lower().words()
-              + " and "
-              + step.upper().words()
-              + " at "
-              + ohms(step.thresholdOhms())
-              + ": "
-              + (step.holds()
-                  ? Math.round(Math.floor(100 * step.spareShare())) + " % to spare"
-                  : "not told apart at the worst corner"));
+      page.hanging(step.holds() ? "  " : "  ! ", 4, step.words());
     }
     check
         .longestMetres()

@@ -13,4 +13,19 @@ public record Band(double leastOhms, double nominalOhms, double mostOhms) {
   public boolean holds(double ohms, double meterShare) {
     return ohms >= leastOhms * (1 - meterShare) && ohms <= mostOhms * (1 + meterShare);
   }
+
+  /** Its corners in words. */
+  public String corners() {
+    return mostOhms == Double.POSITIVE_INFINITY
+        ? "from " + FaultFinder.ohms(leastOhms)
+        : shortened(FaultFinder.ohms(leastOhms), FaultFinder.ohms(mostOhms));
+  }
+
+  /** A unit that both share is said once. */
+  private static String shortened(String least, String most) {
+    String unit = most.substring(most.indexOf(' '));
+    return (least.endsWith(unit) ? least.substring(0, least.length() - unit.length()) : least)
+        + " to "
+        + most;
+  }
 }

@@ -76,14 +76,14 @@ public final class FaultFinder {
         add(
             weight(state),
             "The loop is " + state.words() + "." + hint(state),
-            ohms(measured) + " lies within " + words(band));
+            ohms(measured) + " lies within " + band.corners());
       }
     });
   }
 
   private static double weight(LoopState state) {
     return switch (state) {
-      case AT_REST -> 100;
+      case AT_REST, REST_OR_CUT -> 100;
       case IN_ALARM, ALARM_OR_CUT, ALARM_OR_SHORT -> 95;
       case IN_FAULT, ALARM_AND_FAULT -> 92;
       case CUT, SHORT -> 90;
@@ -245,14 +245,8 @@ public final class FaultFinder {
   private static boolean isClosed(LoopState state) {
     return switch (state) {
       case AT_REST, IN_ALARM, IN_FAULT, ALARM_AND_FAULT -> true;
-      case SHORT, CUT, ALARM_OR_CUT, ALARM_OR_SHORT -> false;
+      case SHORT, CUT, ALARM_OR_CUT, ALARM_OR_SHORT, REST_OR_CUT -> false;
     };
-  }
-
-  private static String words(Band band) {
-    return band.mostOhms() == Double.POSITIVE_INFINITY
-        ? "more than " + ohms(band.leastOhms())
-        : ohms(band.leastOhms()) + " to " + ohms(band.mostOhms());
   }
 
   /** A resistance in print, to three digits at least. */

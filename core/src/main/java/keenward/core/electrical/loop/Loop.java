@@ -118,6 +118,22 @@ public record Loop(Zone zone, Optional<Cable> cable, LoopTolerances tolerances) 
     return zone.resistors().stream().map(Resistance::ohms).toList();
   }
 
+  /** Its wiring, resistors, contact and cable, in words. */
+  public String circuit() {
+    StringBuilder words = new StringBuilder(wiring().word());
+    String separator = " ";
+    for (Resistance each : zone.resistors()) {
+      words.append(separator).append(each.written());
+      separator = ", ";
+    }
+    words.append(", ").append(zone.contact().find().orElseThrow().word());
+    zone.loopCable()
+        .find()
+        .flatMap(stated -> stated.length().map(Length::written).find())
+        .ifPresent(length -> words.append(", ").append(length).append(" of cable"));
+    return words.toString();
+  }
+
   boolean isNormallyClosed() {
     return zone.contact().find().orElseThrow() == ContactForm.NORMALLY_CLOSED;
   }
@@ -137,20 +153,18 @@ public record Loop(Zone zone, Optional<Cable> cable, LoopTolerances tolerances) 
     List<Map.Entry<LoopState, Band>> bands = new ArrayList<>();
     double hot = with.map(each -> each.ohms(tolerances.hotCelsius())).orElse(0.0);
     series.forEach((state, resistors) -> bands.add(Map.entry(state, band(resistors, with))));
-    LoopState shorted = isAlarmShort() ? LoopState.ALARM_OR_SHORT : LoopState.SHORT;
-    LoopState open =
-        isNormallyClosed() && resistorsOhms().size() < 2 ? LoopState.ALARM_OR_CUT : LoopState.CUT;
-    if (!series.containsKey(LoopState.AT_REST) || !resistorsOhms().isEmpty()) {
+    if (!isSimplyClosed()) {
       // A short lies anywhere along the cable.
-      bands.add(Map.entry(shorted, new Band(0, 0, hot + tolerances.closedContactOhms())));
-    }
-    if (!isOpenAtRest()) {
       bands.add(
           Map.entry(
-              open,
-              new Band(
-                  tolerances.leakageOhms(), Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY)));
+              isNormallyClosed() ? LoopState.SHORT : LoopState.ALARM_OR_SHORT,
+              new Band(0, 0, hot + tolerances.closedContactOhms())));
     }
+    bands.add(
+        Map.entry(
+            openState(),
+            new Band(
+                tolerances.leakageOhms(), Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY)));
     bands.sort((one, other) ->
         Double.compare(one.getValue().nominalOhms(), other.getValue().nominalOhms()));
     Map<LoopState, Band> sorted = new LinkedHashMap<>();
@@ -163,8 +177,20 @@ public record Loop(Zone zone, Optional<Cable> cable, LoopTolerances tolerances) 
     return !isNormallyClosed() && resistorsOhms().isEmpty();
   }
 
-  private boolean isAlarmShort() {
-    return !isNormallyClosed();
+  /**
+   * A loop without resistors about a contact that is closed at rest: a short is as good as rest.
+   */
+  private boolean isSimplyClosed() {
+    return isNormallyClosed() && resistorsOhms().isEmpty();
+  }
+
+  private LoopState openState() {
+    if (isOpenAtRest()) {
+      return LoopState.REST_OR_CUT;
+    }
+    return isNormallyClosed() && resistorsOhms().size() < 2
+        ? LoopState.ALARM_OR_CUT
+        : LoopState.CUT;
   }
 
   /** The resistors in series in each state that has some, or that is a closed loop. */

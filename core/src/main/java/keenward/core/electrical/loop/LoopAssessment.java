@@ -1,7 +1,9 @@
 package keenward.core.electrical.loop;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import keenward.core.plan.MissingFact;
 import keenward.core.plan.PlanPath;
@@ -71,6 +73,18 @@ public record LoopAssessment(List<Assessed> loops, List<MissingFact> notAssessed
               default -> "1 kohm, 8 kohm";
             }
             + "] }");
+  }
+
+  /** Loops that read the same, in the order of the first of them. */
+  public List<List<Assessed>> alike() {
+    Map<List<Object>, List<Assessed>> alike = new LinkedHashMap<>();
+    for (Assessed each : loops) {
+      alike
+          .computeIfAbsent(
+              List.of(each.loop().circuit(), each.loop().bands()), ignored -> new ArrayList<>())
+          .add(each);
+    }
+    return List.copyOf(alike.values());
   }
 
   /** The loop of a zone, when the plan says enough of it. */

@@ -36,6 +36,19 @@ public record LoopCheck(List<Step> steps, Optional<Double> longestMetres) {
     public boolean holds() {
       return spareShare > 0;
     }
+
+    /** In words. */
+    public String words() {
+      return lower.words()
+          + " and "
+          + upper.words()
+          + " at "
+          + FaultFinder.ohms(thresholdOhms)
+          + ": "
+          + (holds()
+              ? (int) Math.floor(100 * spareShare) + " % to spare"
+              : "not told apart at the worst corner");
+    }
   }
 
   /** Whether all states are told apart. */

@@ -10,7 +10,8 @@ public enum LoopState {
   CUT("cut"),
   /** Where nothing tells them apart. */
   ALARM_OR_CUT("in alarm or cut"),
-  ALARM_OR_SHORT("in alarm or shorted");
+  ALARM_OR_SHORT("in alarm or shorted"),
+  REST_OR_CUT("at rest or cut");
 
   private final String words;
 

@@ -112,7 +112,7 @@ class LoopTest {
     assertThat(loop(BARE, NONE, NORMALLY_CLOSED, zone -> {}).bands().keySet())
         .containsExactly(LoopState.AT_REST, LoopState.ALARM_OR_CUT);
     assertThat(loop(BARE, NONE, NORMALLY_OPEN, zone -> {}).bands().keySet())
-        .containsExactly(LoopState.ALARM_OR_SHORT);
+        .containsExactly(LoopState.ALARM_OR_SHORT, LoopState.REST_OR_CUT);
   }
 
   @Test
