@@ -2,6 +2,7 @@ package keenward.cli;
 
 import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.offset;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
@@ -466,6 +467,85 @@ class MainTest {
         JsonMapper.shared()
             .readTree(CommandLineRun.of(command, site.toString(), "--format", "json").out());
     assertThat(json.at("/site").asString()).isEqualTo("Hilltop Kiosk");
+  }
+
+  @Test
+  void showsWhatLoopsReadAndHowLongTheirCablesMayBe() throws IOException {
+    assertThat(CommandLineRun.of("loops", CommandLineRun.BAKERY.toString()).out())
+        .contains(
+            "zones 1 Yard door, 2 Passage motion", "at rest and in alarm at 7 kohm: 26 % to spare");
+    Path site =
+        Files.writeString(
+            folder.resolve("shed.site.yaml"),
+            """
+            keenward: 1
+            site: Shed
+            panel: { loop thresholds: { single resistor: [1 kohm, 5 kohm] } }
+            zones:
+              1: { name: Door, response: instant, wiring: single resistor, resistors: [4.7 kohm], contact: normally-closed, loop cable: { length: 20 m, conductor: 0.22 mm2 } }
+              2: { name: Hatch, response: instant, wiring: single resistor, resistors: [5.1 kohm], contact: normally-closed }
+              3: { name: Gate, response: instant, wiring: double resistor, contact: normally-closed }
+            """);
+    assertThat(CommandLineRun.of("loops", site.toString()).out())
+        .contains(
+            "20 m of cable",
+            "Told apart up to",
+            "! at rest and in alarm or cut at 5 kohm",
+            "Not assessed");
+    JsonNode json =
+        JsonMapper.shared()
+            .readTree(CommandLineRun.of("loops", site.toString(), "--format", "json").out());
+    assertThat(json.at("/loops/0/longestMetres").asDouble()).isGreaterThan(20);
+    assertThat(json.at("/loops/1/steps/1/spareShare").asDouble()).isNegative();
+    assertThat(json.at("/loops/0/states/2").has("nominalOhms")).as("an open loop").isFalse();
+    JsonNode reading =
+        JsonMapper.shared()
+            .readTree(
+                CommandLineRun.of(
+                        "loops",
+                        site.toString(),
+                        "--zone",
+                        "1",
+                        "--measured",
+                        "open",
+                        "--format",
+                        "json")
+                    .out());
+    assertThat(reading.has("measuredOhms")).isFalse();
+    assertThat(reading.at("/diagnoses/0/what").asString()).contains("in alarm or cut");
+  }
+
+  @Test
+  void showsBeamsAndTheZoneUnderADetector() throws IOException {
+    Path site =
+        Files.writeString(
+            folder.resolve("shed.site.yaml"),
+            """
+            keenward: 1
+            site: Shed
+            floors:
+              Ground:
+                rooms: { Store: { outline: [[0, 0], [12, 0], [12, 8], [0, 8]] } }
+                furniture: { Shelf: { outline: [[3, 2], [5, 2], [5, 4], [3, 4]], height: 2 m } }
+            devices:
+              Long beam:  { kind: beam, room: Store, at: [0.1, 7], ends at: [11.9, 7] }
+              Short beam: { kind: beam, room: Store, at: [0.1, 3], ends at: [11.9, 3] }
+              Ear: { kind: glass-break, room: Store, at: [6, 0.1], coverage: { pattern: sphere, range: 5 m } }
+              Eye: { kind: motion, room: Store, at: [0.1, 0.1], height: 2.6 m, bearing: 60 deg, coverage: { pattern: fan, range: 12 m, angle: 90 deg, looks down: 45 deg } }
+              Up:  { kind: motion, room: Store, at: [11.9, 0.1], height: 2.6 m, bearing: 300 deg, coverage: { pattern: fan, range: 12 m, angle: 90 deg, looks down: 0 deg } }
+            zones:
+              1: { name: Store, response: instant, devices: [Long beam, Short beam, Ear, Eye, Up] }
+            """);
+    assertThat(CommandLineRun.of("coverage", site.toString()).out())
+        .contains("Long beam   11.8 m  clear", "Short beam  11.8 m  something stands in its way")
+        .contains("Nobody nearer than 1.0 m is seen by Eye.", "Nobody at all is seen by Up.");
+    JsonNode json =
+        JsonMapper.shared()
+            .readTree(CommandLineRun.of("coverage", site.toString(), "--format", "json").out());
+    assertThat(json.at("/beams/1/clear").asBoolean()).isFalse();
+    assertThat(json.at("/glassBreak/0/name").asString()).isEqualTo("Ear");
+    assertThat(json.at("/detectors/1").has("blindMetres")).isFalse();
+    assertThat(json.at("/detectors/0/blindMetres").asDouble()).isEqualTo(1, offset(1e-9));
   }
 
   @Test

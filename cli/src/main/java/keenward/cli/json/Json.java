@@ -121,7 +121,7 @@ public final class Json {
     return states;
   }
 
-  /** An open loop is left out: JSON knows no infinity. */
+  /** Leaves out what has no end: JSON knows no infinity. */
   private static void putFinite(Map<String, Object> json, String key, double ohms) {
     if (!Double.isInfinite(ohms)) {
       json.put(key, ohms);
@@ -169,14 +169,17 @@ public final class Json {
     json.put(
         "detectors",
         coverage.map().views().stream()
-            .map(view ->
-                map(
-                    "name", view.device().name(),
-                    "floor", view.floor(),
-                    "room", view.room(),
-                    "seenSquareMetres", view.seen().squareMetres(),
-                    "blindMetres", view.seen().blindMetres(),
-                    "outlinesMetres", outlines(view)))
+            .map(view -> {
+              Map<String, Object> each =
+                  map(
+                      "name", view.device().name(),
+                      "floor", view.floor(),
+                      "room", view.room(),
+                      "seenSquareMetres", view.seen().squareMetres(),
+                      "outlinesMetres", outlines(view));
+              putFinite(each, "blindMetres", view.seen().blindMetres());
+              return each;
+            })
             .toList());
     json.put(
         "glassBreak",
