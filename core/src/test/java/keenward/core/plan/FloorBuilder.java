@@ -43,6 +43,15 @@ public final class FloorBuilder {
     return this;
   }
 
+  /** Says that a thing grows warm or moves air by itself. */
+  public FloorBuilder warms(String thing) {
+    furniture.replaceAll(each ->
+        each.name().equals(thing)
+            ? new Furniture(each.name(), each.outline(), each.height(), Fact.of(true))
+            : each);
+    return this;
+  }
+
   /** Says that an animal moves about in a room. */
   public FloorBuilder animals(String room) {
     rooms.replaceAll(each ->
