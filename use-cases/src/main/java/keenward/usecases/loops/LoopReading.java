@@ -4,7 +4,7 @@ import java.util.List;
 import keenward.core.electrical.loop.Diagnosis;
 import keenward.core.electrical.loop.FaultFinder;
 import keenward.core.electrical.loop.Loop;
-import keenward.core.electrical.loop.LoopAssessment;
+import keenward.core.electrical.loop.LoopTolerances;
 import keenward.core.plan.MissingFact;
 import keenward.core.quantities.Resistance;
 import keenward.usecases.site.BadInput;
@@ -32,22 +32,27 @@ public record LoopReading(Loop loop, double measuredOhms, List<Diagnosis> diagno
    * @param measured a resistance such as 4.7 kohm, or open
    */
   public static LoopReading of(SiteFile site, int zone, String measured) throws BadInput {
-    LoopAssessment loops = LoopAssessment.of(site.plan());
-    Loop loop = loops.find(zone).orElse(null);
-    if (loop == null) {
-      throw new BadInput(
-          "--zone",
-          "the plan says too little about a loop of zone " + zone,
-          "the number of a zone with wiring, resistors and contact",
-          loops.notAssessed().stream()
-              .filter(missing -> missing.place().pointer().startsWith("/zones/" + zone + "/"))
-              .findFirst()
-              .map(MissingFact::lineToAdd)
-              .map(line -> "add: " + line)
-              .orElse("see `loops`"));
-    }
+    Loop loop =
+        switch (site.plan().zones().stream()
+            .filter(each -> each.number() == zone)
+            .findFirst()
+            .map(each -> Loop.of(each, LoopTolerances.USUAL))
+            .orElseGet(Loop.Found.None::new)) {
+          case Loop.Found.Known(Loop known) -> known;
+          case Loop.Found.NotKnown(MissingFact missing) ->
+              throw unknown(zone, "add: " + missing.lineToAdd());
+          case Loop.Found.None() -> throw unknown(zone, "see `loops`");
+        };
     double ohms = ohms(measured);
     return new LoopReading(loop, ohms, FaultFinder.find(loop, ohms));
+  }
+
+  private static BadInput unknown(int zone, String remedy) {
+    return new BadInput(
+        "--zone",
+        "the plan says too little about a loop of zone " + zone,
+        "the number of a zone with wiring, resistors and contact",
+        remedy);
   }
 
   private static double ohms(String measured) throws BadInput {

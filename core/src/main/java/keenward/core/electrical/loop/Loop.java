@@ -64,7 +64,7 @@ public record Loop(Zone zone, Optional<Cable> cable, LoopTolerances tolerances) 
     if (zone.contact().find().isEmpty()) {
       return notKnown(zone, "contact", "the contact at rest", "contact: normally-closed");
     }
-    if (zone.resistors().size() != count(wiring.get())) {
+    if (zone.resistors().size() != wiring.get().resistors()) {
       return notKnown(
           zone,
           "resistors",
@@ -88,15 +88,6 @@ public record Loop(Zone zone, Optional<Cable> cable, LoopTolerances tolerances) 
             zone.path().then(field),
             "the loop of zone " + zone.number() + ", since the plan does not say " + what,
             lineToAdd));
-  }
-
-  static int count(LoopWiring wiring) {
-    return switch (wiring) {
-      case NONE -> 0;
-      case SINGLE_RESISTOR -> 1;
-      case DOUBLE_RESISTOR -> 2;
-      case TRIPLE_RESISTOR -> 3;
-    };
   }
 
   private static Optional<Cable> cable(LoopCable stated) {

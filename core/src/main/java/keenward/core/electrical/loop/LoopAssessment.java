@@ -86,12 +86,4 @@ public record LoopAssessment(List<Assessed> loops, List<MissingFact> notAssessed
     }
     return List.copyOf(alike.values());
   }
-
-  /** The loop of a zone, when the plan says enough of it. */
-  public Optional<Loop> find(int zone) {
-    return loops.stream()
-        .map(Assessed::loop)
-        .filter(loop -> loop.zone().number() == zone)
-        .findFirst();
-  }
 }

@@ -79,7 +79,7 @@ public final class WrongNumberOfResistors implements Rule {
   }
 
   private static void judge(Zone zone, LoopWiring wiring, Report report) {
-    int needed = needed(wiring);
+    int needed = wiring.resistors();
     int stated = zone.resistors().size();
     if (needed > 0 && stated == 0) {
       report.notAssessed(
@@ -109,14 +109,5 @@ public final class WrongNumberOfResistors implements Rule {
               + ", or the wiring that is really there.",
           Involved.zone(zone.number()));
     }
-  }
-
-  private static int needed(LoopWiring wiring) {
-    return switch (wiring) {
-      case NONE -> 0;
-      case SINGLE_RESISTOR -> 1;
-      case DOUBLE_RESISTOR -> 2;
-      case TRIPLE_RESISTOR -> 3;
-    };
   }
 }

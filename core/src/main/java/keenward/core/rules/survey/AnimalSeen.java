@@ -2,6 +2,7 @@ package keenward.core.rules.survey;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import keenward.core.building.DevicePlace;
@@ -104,10 +105,14 @@ public final class AnimalSeen implements Rule {
     if (rooms.isEmpty()) {
       return;
     }
+    Map<String, DetectorView> views = input.views().byDevice();
     for (Device device : armedMotion(input.plan())) {
       report.judged();
       List<String> seen =
-          rooms.stream().map(Room::name).filter(room -> seesAny(input, device, room)).toList();
+          rooms.stream()
+              .map(Room::name)
+              .filter(room -> seesAny(input, views, device, room))
+              .toList();
       if (!seen.isEmpty()) {
         judge(device, seen, report);
       }
@@ -154,8 +159,9 @@ public final class AnimalSeen implements Rule {
     return detectors;
   }
 
-  private static boolean seesAny(CheckInput input, Device device, String room) {
-    DetectorView view = input.views().byDevice().get(device.name());
+  private static boolean seesAny(
+      CheckInput input, Map<String, DetectorView> views, Device device, String room) {
+    DetectorView view = views.get(device.name());
     if (view != null && input.building().findRoom(room).isPresent()) {
       return CoverageMap.looksInto(input.building(), view, room);
     }

@@ -53,7 +53,7 @@ class LoopSpiceTest {
         List.of(LoopWiring.SINGLE_RESISTOR, LoopWiring.DOUBLE_RESISTOR, LoopWiring.TRIPLE_RESISTOR)
             .get(random.nextInt(3));
     List<Double> values = new ArrayList<>();
-    String[] written = new String[Loop.count(wiring)];
+    String[] written = new String[wiring.resistors()];
     for (int i = 0; i < written.length; i++) {
       double ohms = StandardValues.nearestE24(500 + random.nextInt(20_000));
       values.add(ohms);
