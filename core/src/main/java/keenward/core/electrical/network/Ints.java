@@ -1,0 +1,32 @@
+package keenward.core.electrical.network;
+
+import java.util.Arrays;
+
+/** A list of numbers that grows. */
+final class Ints {
+  private int[] values = new int[4];
+  private int size;
+
+  int size() {
+    return size;
+  }
+
+  int get(int index) {
+    return values[index];
+  }
+
+  void add(int value) {
+    if (size == values.length) {
+      values = Arrays.copyOf(values, 2 * size);
+    }
+    values[size++] = value;
+  }
+
+  int removeLast() {
+    return values[--size];
+  }
+
+  int[] toArray() {
+    return Arrays.copyOf(values, size);
+  }
+}

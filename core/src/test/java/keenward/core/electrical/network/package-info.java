@@ -1,0 +1,4 @@
+@NullMarked
+package keenward.core.electrical.network;
+
+import org.jspecify.annotations.NullMarked;
