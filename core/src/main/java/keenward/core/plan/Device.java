@@ -3,6 +3,7 @@ package keenward.core.plan;
 import java.time.LocalDate;
 import keenward.core.quantities.Angle;
 import keenward.core.quantities.Length;
+import keenward.core.quantities.Level;
 
 /**
  * One fitted device.
@@ -21,6 +22,8 @@ import keenward.core.quantities.Length;
  * @param serial printed serial number, as text
  * @param keypadKind for a keypad: which keypad kind of the panel description it is
  * @param fitted date it was fitted
+ * @param measuredLevel for a radio device: the level at which the receiver or repeater that hears it
+ *     best was seen to hear it
  * @param note anything else
  */
 public record Device(
@@ -38,6 +41,7 @@ public record Device(
     Fact<String> serial,
     Fact<String> keypadKind,
     Fact<LocalDate> fitted,
+    Fact<Level> measuredLevel,
     Fact<String> note) {
 
   /** What the device is; a device without a kind is refused by the reader. */

@@ -5,6 +5,7 @@ import keenward.core.quantities.Current;
 import keenward.core.quantities.Frequency;
 import keenward.core.quantities.Level;
 import keenward.core.quantities.Period;
+import keenward.core.quantities.Span;
 import keenward.core.quantities.Voltage;
 
 /**
@@ -24,6 +25,9 @@ import keenward.core.quantities.Voltage;
  * @param securityGrade grade 1 to 4 that its maker declares
  * @param sensitivity radio sensitivity of a receiver
  * @param frequency radio frequency
+ * @param radioPower for a radio device that sends: its e.i.r.p., the power that an aerial without
+ *     direction would need for the same field
+ * @param checkIn how often a radio device reports that it is there
  * @param latching whether it stays in alarm until its supply is reset (a wired smoke detector, say)
  * @param sound how loud it is
  * @param gaps for a magnetic contact: the gaps at which it closes and opens
@@ -41,6 +45,8 @@ public record DeviceTraits(
     Fact<Integer> securityGrade,
     Fact<Level> sensitivity,
     Fact<Frequency> frequency,
+    Fact<Level> radioPower,
+    Fact<Span> checkIn,
     Fact<Boolean> latching,
     Fact<SoundOutput> sound,
     Fact<MagnetGaps> gaps) {
@@ -55,6 +61,8 @@ public record DeviceTraits(
         Fact.missing(),
         Fact.missing(),
         List.of(),
+        Fact.missing(),
+        Fact.missing(),
         Fact.missing(),
         Fact.missing(),
         Fact.missing(),
@@ -84,6 +92,8 @@ public record DeviceTraits(
         securityGrade.or(type.securityGrade),
         sensitivity.or(type.sensitivity),
         frequency.or(type.frequency),
+        radioPower.or(type.radioPower),
+        checkIn.or(type.checkIn),
         latching.or(type.latching),
         sound.or(type.sound),
         gaps.or(type.gaps));

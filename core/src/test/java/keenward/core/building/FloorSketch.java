@@ -117,6 +117,8 @@ final class FloorSketch {
             Fact.missing(),
             Fact.missing(),
             Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
             Fact.missing());
     devices.add(
         new Device(
@@ -126,6 +128,7 @@ final class FloorSketch {
             room,
             opening,
             at,
+            Fact.missing(),
             Fact.missing(),
             Fact.missing(),
             Fact.missing(),

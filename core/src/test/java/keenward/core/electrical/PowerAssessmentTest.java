@@ -158,6 +158,8 @@ class PowerAssessmentTest {
                 none.securityGrade(),
                 none.sensitivity(),
                 none.frequency(),
+                none.radioPower(),
+                none.checkIn(),
                 none.latching(),
                 none.sound(),
                 none.gaps()));

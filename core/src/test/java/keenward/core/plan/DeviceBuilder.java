@@ -5,9 +5,12 @@ import java.util.Arrays;
 import java.util.List;
 import keenward.core.quantities.Angle;
 import keenward.core.quantities.Current;
+import keenward.core.quantities.Frequency;
 import keenward.core.quantities.Length;
+import keenward.core.quantities.Level;
 import keenward.core.quantities.Period;
 import keenward.core.quantities.SoundLevel;
+import keenward.core.quantities.Span;
 import keenward.core.quantities.Voltage;
 
 /** Builds a device of a test's plan. */
@@ -37,6 +40,11 @@ public final class DeviceBuilder {
   private Fact<String> supply = Fact.missing();
   private Fact<String> serial = Fact.missing();
   private Fact<LocalDate> fitted = Fact.missing();
+  private Fact<Level> sensitivity = Fact.missing();
+  private Fact<Frequency> frequency = Fact.missing();
+  private Fact<Level> radioPower = Fact.missing();
+  private Fact<Span> checkIn = Fact.missing();
+  private Fact<Level> measuredLevel = Fact.missing();
 
   DeviceBuilder(String name, DeviceKind kind) {
     this.name = name;
@@ -67,6 +75,31 @@ public final class DeviceBuilder {
   public DeviceBuilder radio(String serialNumber) {
     serial = Fact.of(serialNumber);
     return radio();
+  }
+
+  public DeviceBuilder hears(String level) {
+    sensitivity = Fact.of(Quantities.of(Level.parse(level)));
+    return this;
+  }
+
+  public DeviceBuilder on(Frequency radioFrequency) {
+    frequency = Fact.of(radioFrequency);
+    return this;
+  }
+
+  public DeviceBuilder sends(String level) {
+    radioPower = Fact.of(Quantities.of(Level.parse(level)));
+    return this;
+  }
+
+  public DeviceBuilder checksIn(String span) {
+    checkIn = Fact.of(Quantities.of(Span.parse(span)));
+    return this;
+  }
+
+  public DeviceBuilder measured(String level) {
+    measuredLevel = Fact.of(Quantities.of(Level.parse(level)));
+    return this;
   }
 
   public DeviceBuilder serialUnknown() {
@@ -237,8 +270,10 @@ public final class DeviceBuilder {
             cellLife,
             replaceAfter,
             grade,
-            Fact.missing(),
-            Fact.missing(),
+            sensitivity,
+            frequency,
+            radioPower,
+            checkIn,
             latching,
             sound,
             gaps),
@@ -253,6 +288,7 @@ public final class DeviceBuilder {
         serial,
         Fact.missing(),
         fitted,
+        measuredLevel,
         Fact.missing());
   }
 }

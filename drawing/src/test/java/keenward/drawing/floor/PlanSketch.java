@@ -226,6 +226,8 @@ final class PlanSketch {
             none.securityGrade(),
             none.sensitivity(),
             none.frequency(),
+            none.radioPower(),
+            none.checkIn(),
             none.latching(),
             none.sound(),
             none.gaps());
@@ -241,6 +243,7 @@ final class PlanSketch {
             Fact.missing(),
             Fact.missing(),
             bearing,
+            Fact.missing(),
             Fact.missing(),
             Fact.missing(),
             Fact.missing(),

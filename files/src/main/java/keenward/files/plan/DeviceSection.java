@@ -14,6 +14,7 @@ import keenward.core.plan.Fact;
 import keenward.core.plan.MagnetFit;
 import keenward.core.quantities.Angle;
 import keenward.core.quantities.Length;
+import keenward.core.quantities.Level;
 import keenward.files.shape.Field;
 import keenward.files.shape.Fields;
 import keenward.files.shape.MapShape;
@@ -88,6 +89,12 @@ final class DeviceSection {
           "For a keypad: which keypad kind of the panel description it is.");
   static final Field<Fact<LocalDate>> FITTED =
       optional("fitted", Shapes.date().orUnknown(), "2026-10-02", "Date it was fitted.");
+  static final Field<Fact<Level>> MEASURED_LEVEL =
+      optional(
+          "measured level",
+          Shapes.quantity(Level::parse, Level.units()).orUnknown(),
+          "-71 dBm",
+          "For a radio device: the level at which the receiver or repeater that hears it best was seen to hear it.");
   static final Field<Fact<String>> NOTE = optional("note", Common.note(), "", "Anything else.");
 
   static final MapShape SHAPE =
@@ -117,10 +124,13 @@ final class DeviceSection {
               Traits.SECURITY_GRADE,
               Traits.SENSITIVITY,
               Traits.FREQUENCY,
+              Traits.RADIO_POWER,
+              Traits.CHECK_IN,
               Traits.LATCHING,
               Traits.SOUND,
               Traits.GAPS,
               FITTED,
+              MEASURED_LEVEL,
               NOTE)
           .example(
               """
@@ -166,6 +176,7 @@ final class DeviceSection {
         fields.fact(SERIAL),
         fields.fact(KEYPAD),
         fields.fact(FITTED),
+        fields.fact(MEASURED_LEVEL),
         fields.fact(NOTE));
   }
 }

@@ -18,6 +18,7 @@ import keenward.core.quantities.Length;
 import keenward.core.quantities.Level;
 import keenward.core.quantities.Period;
 import keenward.core.quantities.SoundLevel;
+import keenward.core.quantities.Span;
 import keenward.core.quantities.Voltage;
 import keenward.files.shape.Field;
 import keenward.files.shape.Fields;
@@ -110,6 +111,18 @@ final class Traits {
           Shapes.quantity(Frequency::parse, Frequency.units()).orUnknown(),
           "868.3 MHz",
           "Radio frequency.");
+  static final Field<Fact<Level>> RADIO_POWER =
+      optional(
+          "radio power",
+          Shapes.quantity(Level::parse, Level.units()).orUnknown(),
+          "10 dBm",
+          "For a radio device that sends: its e.i.r.p.; where the data sheet gives e.r.p., 2.15 dB more.");
+  static final Field<Fact<Span>> CHECK_IN =
+      optional(
+          "check-in",
+          Common.span(),
+          "15 min",
+          "How often a radio device reports that it is there.");
   static final Field<Fact<Boolean>> LATCHING =
       optional(
           "latching",
@@ -163,6 +176,8 @@ final class Traits {
               SECURITY_GRADE,
               SENSITIVITY,
               FREQUENCY,
+              RADIO_POWER,
+              CHECK_IN,
               LATCHING,
               SOUND,
               GAPS)
@@ -213,6 +228,8 @@ final class Traits {
         fields.fact(SECURITY_GRADE),
         fields.fact(SENSITIVITY),
         fields.fact(FREQUENCY),
+        fields.fact(RADIO_POWER),
+        fields.fact(CHECK_IN),
         fields.fact(LATCHING),
         fields.fact(SOUND),
         fields.fact(GAPS));

@@ -242,6 +242,7 @@ public final class DetectorPlacer {
         Fact.missing(),
         Fact.missing(),
         Fact.missing(),
+        Fact.missing(),
         Fact.missing());
   }
 

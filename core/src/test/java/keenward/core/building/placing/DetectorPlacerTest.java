@@ -60,6 +60,8 @@ class DetectorPlacerTest {
             none.securityGrade(),
             none.sensitivity(),
             none.frequency(),
+            none.radioPower(),
+            none.checkIn(),
             none.latching(),
             none.sound(),
             none.gaps()));
