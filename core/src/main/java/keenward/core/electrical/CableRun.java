@@ -7,22 +7,31 @@ import keenward.core.quantities.Voltage;
 
 /**
  * The cables from a supply to one device and the voltage that arrives there, with every device on
- * the way drawing its current.
+ * the network drawing its current.
  *
  * @param device the device at the far end
  * @param supply name of the supply
  * @param cables names of the cables, from the supply outwards
  * @param lines one line for each cable, then the sum
  * @param volts voltage at the device with the battery at the end of its discharge and every device
- *     in alarm
+ *     in alarm; 0 V when the network collapses
+ * @param isCollapsed whether the loads get no steady voltage
+ * @param remedies changes that lift a voltage below the device's least to it, each on its own
  */
 public record CableRun(
-    Device device, String supply, List<String> cables, List<Explained> lines, Explained volts) {
+    Device device,
+    String supply,
+    List<String> cables,
+    List<Explained> lines,
+    Explained volts,
+    boolean isCollapsed,
+    List<Remedy> remedies) {
 
   /** Copies the lists. */
   public CableRun {
     cables = List.copyOf(cables);
     lines = List.copyOf(lines);
+    remedies = List.copyOf(remedies);
   }
 
   /** Least voltage at which the device works, as stated. */

@@ -1,6 +1,7 @@
 package keenward.core.electrical;
 
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * The voltage of a lead-acid battery at the end of its discharge: 1.75 V a cell at the 20-hour
@@ -12,21 +13,15 @@ public final class EndVoltage {
   public static final String SOURCE =
       "end of discharge 1.75 V a cell, common practice (from memory)";
 
-  private static final double VOLTS_A_CELL = 1.75;
-  private static final double LEAST_CHARGING_VOLTS_A_CELL = 2.0;
-  private static final double MOST_CHARGING_VOLTS_A_CELL = 2.5;
-  private static final int[] CELLS = {3, 6, 12};
+  static final double VOLTS_A_CELL = 1.75;
 
   private EndVoltage() {}
 
   /** Volts at the end of discharge for a supply voltage; empty when it fits no usual battery. */
   public static OptionalDouble of(double supplyVolts) {
-    for (int cells : CELLS) {
-      if (supplyVolts >= cells * LEAST_CHARGING_VOLTS_A_CELL
-          && supplyVolts <= cells * MOST_CHARGING_VOLTS_A_CELL) {
-        return OptionalDouble.of(cells * VOLTS_A_CELL);
-      }
-    }
-    return OptionalDouble.empty();
+    OptionalInt cells = Cells.of(supplyVolts);
+    return cells.isPresent()
+        ? OptionalDouble.of(cells.getAsInt() * VOLTS_A_CELL)
+        : OptionalDouble.empty();
   }
 }

@@ -31,6 +31,7 @@ import keenward.core.quantities.Voltage;
  * @param latching whether it stays in alarm until its supply is reset (a wired smoke detector, say)
  * @param sound how loud it is
  * @param gaps for a magnetic contact: the gaps at which it closes and opens
+ * @param load what it draws when its voltage falls
  */
 public record DeviceTraits(
     Fact<DeviceKind> kind,
@@ -49,7 +50,8 @@ public record DeviceTraits(
     Fact<Span> checkIn,
     Fact<Boolean> latching,
     Fact<SoundOutput> sound,
-    Fact<MagnetGaps> gaps) {
+    Fact<MagnetGaps> gaps,
+    Fact<LoadKind> load) {
 
   public DeviceTraits {
     inputs = List.copyOf(inputs);
@@ -61,6 +63,7 @@ public record DeviceTraits(
         Fact.missing(),
         Fact.missing(),
         List.of(),
+        Fact.missing(),
         Fact.missing(),
         Fact.missing(),
         Fact.missing(),
@@ -96,6 +99,7 @@ public record DeviceTraits(
         checkIn.or(type.checkIn),
         latching.or(type.latching),
         sound.or(type.sound),
-        gaps.or(type.gaps));
+        gaps.or(type.gaps),
+        load.or(type.load));
   }
 }

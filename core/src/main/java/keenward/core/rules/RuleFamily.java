@@ -24,8 +24,10 @@ public enum RuleFamily {
   WIRELESS("RAD", "wireless"),
   /** Wired loops and their resistors. */
   LOOPS("LOP", "loops"),
-  /** Supplies, batteries and cables. */
+  /** Supplies and batteries, and the voltage that is left at devices. */
   POWER("PWR", "power"),
+  /** Networks of cables. */
+  CABLES("CAB", "cables"),
   /** Fire and carbon monoxide. */
   FIRE_AND_CARBON_MONOXIDE("FIR", "fire and carbon monoxide"),
   /** What reaches the monitoring centre. */

@@ -119,6 +119,7 @@ final class FloorSketch {
             Fact.missing(),
             Fact.missing(),
             Fact.missing(),
+            Fact.missing(),
             Fact.missing());
     devices.add(
         new Device(

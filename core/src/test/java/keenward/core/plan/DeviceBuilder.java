@@ -30,6 +30,7 @@ public final class DeviceBuilder {
   private Fact<Boolean> latching = Fact.missing();
   private Fact<SoundOutput> sound = Fact.missing();
   private Fact<MagnetGaps> gaps = Fact.missing();
+  private Fact<LoadKind> load = Fact.missing();
   private Fact<MagnetFit> magnet = Fact.missing();
   private Fact<String> room = Fact.missing();
   private Fact<String> opening = Fact.missing();
@@ -237,6 +238,12 @@ public final class DeviceBuilder {
     return this;
   }
 
+  public DeviceBuilder load(LoadKind kind) {
+    load = Fact.of(kind);
+    return this;
+  }
+
+  /** Gaps of a contact. */
   public DeviceBuilder gaps(String working, String release) {
     gaps =
         Fact.of(
@@ -276,7 +283,8 @@ public final class DeviceBuilder {
             checkIn,
             latching,
             sound,
-            gaps),
+            gaps,
+            load),
         room,
         opening,
         at,

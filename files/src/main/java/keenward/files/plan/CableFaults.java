@@ -4,7 +4,7 @@ import java.util.Optional;
 import keenward.files.QuotedText;
 import keenward.files.shape.Fields;
 
-/** Cables that lead back to a supply or to where they start. */
+/** Cables that lead back to a supply or to where they start, or have no length. */
 final class CableFaults {
 
   private CableFaults() {}
@@ -25,6 +25,17 @@ final class CableFaults {
             "the cable ends where it starts",
             "another junction or device",
             "");
+      }
+      if (cable
+          .fact(PowerSection.LENGTH)
+          .find()
+          .filter(length -> length.metres() <= 0)
+          .isPresent()) {
+        draft.fault(
+            cable.place(PowerSection.LENGTH),
+            "a cable of no length",
+            "a length above 0",
+            "measure the run, or write unknown");
       }
     }
   }

@@ -129,6 +129,7 @@ final class DeviceSection {
               Traits.LATCHING,
               Traits.SOUND,
               Traits.GAPS,
+              Traits.LOAD,
               FITTED,
               MEASURED_LEVEL,
               NOTE)

@@ -138,6 +138,19 @@ final class PowerSection {
   static final Field<Fact<Boolean>> DOUBLED =
       optional("doubled", Common.yesNo(), "no", "Whether two cores are used for each pole.")
           .usual("`no`");
+  static final Field<Fact<Temperature>> CONDUCTOR_TEMPERATURE =
+      optional(
+              "temperature",
+              Shapes.quantity(Temperature::parse, Temperature.units()).orUnknown(),
+              "55 C",
+              "Highest temperature of its conductors.")
+          .usual("40 C");
+  static final Field<Fact<Current>> FUSE =
+      optional(
+          "fuse",
+          Shapes.quantity(Current::parse, Current.units()).orUnknown(),
+          "500 mA",
+          "Rated current of the fuse or current limit at its near end.");
   static final MapShape CABLE =
       MapShape.of(
               "cable",
@@ -146,7 +159,9 @@ final class PowerSection {
               TO,
               LENGTH,
               CONDUCTOR,
-              DOUBLED)
+              DOUBLED,
+              CONDUCTOR_TEMPERATURE,
+              FUSE)
           .example(
               """
               supplies: { Main: { voltage: 13.6 V } }
@@ -200,6 +215,8 @@ final class PowerSection {
         fields.get(TO),
         fields.fact(LENGTH),
         fields.fact(CONDUCTOR),
-        fields.fact(DOUBLED));
+        fields.fact(DOUBLED),
+        fields.fact(CONDUCTOR_TEMPERATURE),
+        fields.fact(FUSE));
   }
 }

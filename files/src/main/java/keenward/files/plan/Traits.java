@@ -8,6 +8,7 @@ import keenward.core.plan.CoveragePattern;
 import keenward.core.plan.DeviceKind;
 import keenward.core.plan.DeviceTraits;
 import keenward.core.plan.Fact;
+import keenward.core.plan.LoadKind;
 import keenward.core.plan.MagnetGaps;
 import keenward.core.plan.SoundOutput;
 import keenward.core.plan.Wiring;
@@ -160,6 +161,15 @@ final class Traits {
           "",
           "For a magnetic contact: the gaps at which it closes and opens.");
 
+  static final Field<Fact<LoadKind>> LOAD =
+      optional(
+              "load",
+              Shapes.word(LoadKind.class).orUnknown(),
+              "power",
+              "What it draws when its voltage falls: the same current, the same power (a switching regulator), or"
+                  + " less, as a resistance does. Its currents are those at the nominal voltage.")
+          .usual("`current`");
+
   static final MapShape TYPE =
       MapShape.of(
               "device type",
@@ -180,7 +190,8 @@ final class Traits {
               CHECK_IN,
               LATCHING,
               SOUND,
-              GAPS)
+              GAPS,
+              LOAD)
           .example(
               """
               types:
@@ -232,6 +243,7 @@ final class Traits {
         fields.fact(CHECK_IN),
         fields.fact(LATCHING),
         fields.fact(SOUND),
-        fields.fact(GAPS));
+        fields.fact(GAPS),
+        fields.fact(LOAD));
   }
 }

@@ -80,14 +80,10 @@ final class Graph {
     for (int node = 1; node < nodes; node++) {
       wait(waiting, node);
     }
-    Ints order = new Ints();
-    Ints first = new Ints();
-    Ints neighbour = new Ints();
-    Ints segment = new Ints();
-    Ints firstPair = new Ints();
-    Ints pair = new Ints();
+    Elimination steps = new Elimination();
+    Ints neighbour = steps.neighbour;
     int fewest = 0;
-    while (order.size() < nodes - 1) {
+    while (steps.order.size() < nodes - 1) {
       while (waiting[fewest] == null || waiting[fewest].size() == 0) {
         fewest++;
       }
@@ -96,19 +92,19 @@ final class Graph {
         continue;
       }
       isGone[node] = true;
-      order.add(node);
+      steps.order.add(node);
       int from = neighbour.size();
-      first.add(from);
-      firstPair.add(pair.size());
+      steps.first.add(from);
+      steps.firstPair.add(steps.pair.size());
       for (int at = 0; at < neighbours[node].size(); at++) {
         if (!isGone[neighbours[node].get(at)]) {
           neighbour.add(neighbours[node].get(at));
-          segment.add(segments[node].get(at));
+          steps.segment.add(segments[node].get(at));
         }
       }
       for (int one = from; one < neighbour.size(); one++) {
         for (int other = one + 1; other < neighbour.size(); other++) {
-          pair.add(join(neighbour.get(one), neighbour.get(other)));
+          steps.pair.add(join(neighbour.get(one), neighbour.get(other)));
         }
       }
       for (int at = from; at < neighbour.size(); at++) {
@@ -120,16 +116,13 @@ final class Graph {
         }
       }
     }
-    first.add(neighbour.size());
-    return new Elimination(
-        nodes,
-        segmentCount,
-        order.toArray(),
-        first.toArray(),
-        neighbour.toArray(),
-        segment.toArray(),
-        firstPair.toArray(),
-        pair.toArray());
+    steps.first.add(neighbour.size());
+    return steps;
+  }
+
+  /** Number of segments, with those that eliminating has added. */
+  int segments() {
+    return segmentCount;
   }
 
   private void wait(Ints[] waiting, int node) {

@@ -36,15 +36,15 @@ public final class Network {
   private final int[] firstPair;
   private final int[] pair;
 
-  private Network(Elimination elimination, double[] conductance) {
-    nodes = elimination.nodes();
+  private Network(int nodes, Elimination elimination, double[] conductance) {
+    this.nodes = nodes;
     this.conductance = conductance;
-    order = elimination.order();
-    first = elimination.first();
-    neighbour = elimination.neighbour();
-    segment = elimination.segment();
-    firstPair = elimination.firstPair();
-    pair = elimination.pair();
+    order = elimination.order.toArray();
+    first = elimination.first.toArray();
+    neighbour = elimination.neighbour.toArray();
+    segment = elimination.segment.toArray();
+    firstPair = elimination.firstPair.toArray();
+    pair = elimination.pair.toArray();
   }
 
   /**
@@ -63,7 +63,7 @@ public final class Network {
     }
     graph.requireConnected();
     Elimination elimination = graph.eliminate();
-    return new Network(elimination, Arrays.copyOf(conductance, elimination.segments()));
+    return new Network(nodes, elimination, Arrays.copyOf(conductance, graph.segments()));
   }
 
   /** Number of nodes, the supply included. */

@@ -7,6 +7,11 @@ import keenward.core.rules.addressing.InputInTwoZones;
 import keenward.core.rules.addressing.SerialUsedTwice;
 import keenward.core.rules.arming.NothingLiveAtHome;
 import keenward.core.rules.arming.OccupiedRoomLive;
+import keenward.core.rules.cables.CableFeedsNothing;
+import keenward.core.rules.cables.CablesCollapse;
+import keenward.core.rules.cables.FedByTwoSupplies;
+import keenward.core.rules.cables.FuseTooSmall;
+import keenward.core.rules.cables.RingBreakStarves;
 import keenward.core.rules.capacity.PlanExceedsPanel;
 import keenward.core.rules.capacity.SupplyBeyondPanel;
 import keenward.core.rules.contacts.GapTooWide;
@@ -115,6 +120,11 @@ public final class RuleRegistry {
           new BatteryTooOld(),
           new VoltageTooLow(),
           new RechargeTooSlow(),
+          new CablesCollapse(),
+          new FedByTwoSupplies(),
+          new FuseTooSmall(),
+          new RingBreakStarves(),
+          new CableFeedsNothing(),
           new LifeSafetyZoneWeakened(),
           new SmokeDetectorMissing(),
           new CarbonMonoxideDetectorMissing(),

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import keenward.core.electrical.CableRun;
 import keenward.core.electrical.Certainty;
+import keenward.core.electrical.Remedy;
 import keenward.core.plan.PlanPath;
 import keenward.core.quantities.Voltage;
 import keenward.core.rules.CheckInput;
@@ -30,7 +31,9 @@ public final class VoltageTooLow implements Rule {
           .consequence(
               "The detector at the far end goes blind, or restarts, when the siren sounds on battery.")
           .limits("Looks at devices whose cables, currents and least voltage the plan gives.")
-          .remedy("Thicker or doubled cores, a shorter run, or a supply nearer to the device.")
+          .remedy(
+              "Doubled cores, a thicker cable, a shorter run, or a supply nearer to the device: the finding gives those that"
+                  + " are enough, with the voltage each leaves.")
           .broken(
               """
               keenward: 1
@@ -91,6 +94,10 @@ public final class VoltageTooLow implements Rule {
             "minimum voltage: ... V");
         continue;
       }
+      if (run.isCollapsed()) {
+        // CAB-01 says so for the cables.
+        continue;
+      }
       double arrives = run.volts().value();
       if (arrives >= minimum.get().volts() && run.volts().certainty() != Certainty.KNOWN) {
         report.notAssessed(
@@ -111,7 +118,7 @@ public final class VoltageTooLow implements Rule {
                 + run.device().name()
                 + "' "
                 + run.volts().certainty().words()
-                + Words.number(Math.round(arrives * 100) / 100.0)
+                + Words.number(Math.floor(arrives * 100) / 100)
                 + " V arrive from '"
                 + run.supply()
                 + "' through "
@@ -119,7 +126,11 @@ public final class VoltageTooLow implements Rule {
                 + " at the end of discharge, and it needs "
                 + minimum.get().written()
                 + ".",
-            "Use thicker or doubled cores, or feed '" + run.device().name() + "' from nearer by.",
+            run.remedies().isEmpty()
+                ? "No cable gives it that voltage: fit another device, or another supply."
+                : "Any one of these is enough: "
+                    + String.join("; ", run.remedies().stream().map(Remedy::text).toList())
+                    + ".",
             Involved.devices(List.of(run.device().name())));
       }
     }

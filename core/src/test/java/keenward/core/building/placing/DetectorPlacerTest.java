@@ -64,7 +64,8 @@ class DetectorPlacerTest {
             none.checkIn(),
             none.latching(),
             none.sound(),
-            none.gaps()));
+            none.gaps(),
+            none.load()));
   }
 
   private static Suggestion suggest(PlanBuilder builder, Wish wish) {

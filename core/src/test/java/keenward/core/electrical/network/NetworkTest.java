@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -173,6 +174,7 @@ class NetworkTest {
   static double[] volts(Network network, double supplyVolts, NodeLoads loads) {
     NetworkState state = network.solve(supplyVolts, loads);
     assertThat(state).isInstanceOf(NetworkState.Steady.class);
-    return ((NetworkState.Steady) state).volts();
+    NetworkState.Steady steady = (NetworkState.Steady) state;
+    return IntStream.range(0, network.nodes()).mapToDouble(steady::volts).toArray();
   }
 }

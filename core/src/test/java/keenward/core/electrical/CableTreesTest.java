@@ -16,7 +16,7 @@ import keenward.core.quantities.Conductor;
 import keenward.core.quantities.Length;
 import org.junit.jupiter.api.Test;
 
-class CableRunsTest {
+class CableTreesTest {
   private static final List<String> SIZES = List.of("0.22 mm2", "0.5 mm2", "22 AWG", "18 AWG");
 
   private record Tree(List<Integer> parent, List<Double> loopOhms, List<Integer> milliamps) {
@@ -60,10 +60,10 @@ class CableRunsTest {
       for (int node = 0; node < nodes; node++) {
         int before = random.nextInt(node + 1) - 1;
         parent.add(before);
-        int metres = 1 + random.nextInt(40);
+        int metres = 1 + random.nextInt(10);
         String size = SIZES.get(random.nextInt(SIZES.size()));
         boolean doubled = random.nextBoolean();
-        int current = random.nextInt(300);
+        int current = random.nextInt(60);
         milliamps.add(current);
         Conductor conductor = Conductor.parse(size).find().orElseThrow();
         double ohms = ConductorResistance.of(conductor).orElseThrow().at(40).ohmsPerKilometre();

@@ -1,0 +1,5 @@
+/** Rules about networks of cables. */
+@NullMarked
+package keenward.core.rules.cables;
+
+import org.jspecify.annotations.NullMarked;

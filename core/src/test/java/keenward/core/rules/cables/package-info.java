@@ -1,0 +1,4 @@
+@NullMarked
+package keenward.core.rules.cables;
+
+import org.jspecify.annotations.NullMarked;
