@@ -25,6 +25,7 @@ import keenward.cli.command.Surroundings;
 import keenward.cli.command.TestPlanCommand;
 import keenward.cli.command.TraceCommand;
 import keenward.cli.command.WalksCommand;
+import keenward.cli.command.WiringCommand;
 import keenward.core.progress.WorkStopped;
 import keenward.usecases.site.BadInput;
 import picocli.CommandLine;
@@ -68,6 +69,7 @@ public final class Main implements Runnable {
     return new CommandLine(new Main())
         .addSubcommand(new CheckCommand(surroundings))
         .addSubcommand(new PowerCommand(surroundings))
+        .addSubcommand(new WiringCommand(surroundings))
         .addSubcommand(new LoopsCommand(surroundings))
         .addSubcommand(new TraceCommand(surroundings))
         .addSubcommand(new CoverageCommand(surroundings))

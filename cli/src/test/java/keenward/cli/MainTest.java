@@ -68,11 +68,26 @@ class MainTest {
     assertThat(marked).isEqualTo(8);
   }
 
+  @Test
+  void saysWhatCablesCarryAndWhatIsEnough() throws IOException {
+    String clinic = CommandLineRun.CLINIC.toString();
+    assertThat(CommandLineRun.of("wiring", clinic).out())
+        .contains("Cables: ")
+        .contains("Voltage at each place")
+        .contains("For Landing sounder any one of these is enough:");
+    JsonNode json =
+        JsonMapper.shared().readTree(CommandLineRun.of("wiring", clinic, "--format", "json").out());
+    double volts = json.at("/remedies/0/enough/0/volts").asDouble();
+    assertThat(volts).isBetween(9.0, 10.5);
+    assertThat(json.at("/networks/0/places/0/volts")).hasSize(3);
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
         "check",
         "power",
+        "wiring",
         "loops",
         "coverage",
         "walks",
@@ -212,6 +227,7 @@ class MainTest {
       strings = {
         "check",
         "power",
+        "wiring",
         "loops",
         "coverage",
         "walks",
@@ -453,6 +469,7 @@ class MainTest {
       strings = {
         "check",
         "power",
+        "wiring",
         "loops",
         "coverage",
         "walks",

@@ -1,6 +1,7 @@
 package keenward.web;
 
 import java.util.List;
+import java.util.Map;
 import keenward.core.electrical.loop.LoopAssessment;
 import keenward.usecases.job.SiteJob;
 import keenward.usecases.pictures.Pictures;
@@ -49,6 +50,11 @@ public record StagePage(String name, SiteJob job, Stage stage) {
   /** Bars of loads and batteries. */
   public String loads() {
     return Pictures.loadsForPage(job);
+  }
+
+  /** Voltages along the cables of each supply, by its name. */
+  public Map<String, String> voltages() {
+    return Pictures.voltagesForPage(job);
   }
 
   /** The picture of a scenario. */

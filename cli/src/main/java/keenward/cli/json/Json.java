@@ -14,6 +14,8 @@ import keenward.core.building.walking.Sightings;
 import keenward.core.building.walking.SiteWalk;
 import keenward.core.building.walking.WalkingRoute;
 import keenward.core.dialogue.order.OrderSheet;
+import keenward.core.electrical.CableNetwork;
+import keenward.core.electrical.CableState;
 import keenward.core.electrical.Explained;
 import keenward.core.electrical.PowerAssessment;
 import keenward.core.electrical.PowerBudget;
@@ -62,6 +64,63 @@ public final class Json {
     Map<String, Object> json = head(site);
     json.putAll(powerMap(power));
     return text(json);
+  }
+
+  /** What cables carry and leave. */
+  public static String wiring(SiteFile site, PowerAssessment power) {
+    Map<String, Object> json = head(site);
+    json.put("networks", power.networks().stream().map(Json::network).toList());
+    json.put(
+        "remedies",
+        power.cableRuns().stream()
+            .filter(run -> !run.remedies().isEmpty())
+            .map(run ->
+                map(
+                    "device",
+                    run.device().name(),
+                    "enough",
+                    run.remedies().stream()
+                        .map(remedy -> map("what", remedy.words(), "volts", remedy.volts()))
+                        .toList()))
+            .toList());
+    json.put("notAssessed", missing(power.notAssessed()));
+    return text(json);
+  }
+
+  private static Map<String, Object> network(CableNetwork network) {
+    return map(
+        "supply", network.supply(),
+        "ring", network.isRing(),
+        "certainty", network.certainty().words().strip(),
+        "collapses", network.collapsed().stream().sorted().map(CableState::words).toList(),
+        "cables",
+            network.cables().stream()
+                .map(line ->
+                    map(
+                        "cable", line.cable().name(),
+                        "from", line.cable().from(),
+                        "to", line.cable().to(),
+                        "ohms", line.ohms().value(),
+                        "working", line.ohms().working(),
+                        "source", line.ohms().source(),
+                        "milliamps", inStates("milliamps", line.milliamps())))
+                .toList(),
+        "places",
+            network.places().stream()
+                .map(place ->
+                    map(
+                        "name", place.name(),
+                        "metres", place.metres(),
+                        "cables", place.way(),
+                        "volts", inStates("volts", place.volts())))
+                .toList());
+  }
+
+  private static List<Map<String, Object>> inStates(String key, Map<CableState, Double> values) {
+    return values.keySet().stream()
+        .sorted()
+        .map(state -> map("state", state.words(), key, values.get(state)))
+        .toList();
   }
 
   /** What the panel reads of every loop. */

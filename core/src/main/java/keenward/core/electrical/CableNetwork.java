@@ -9,6 +9,7 @@ import keenward.core.plan.Cable;
  * Cables that leave one supply and hang together, with what they carry in each state.
  *
  * @param supply name of the supply
+ * @param atSupply voltage of the battery in each state that does not collapse
  * @param cables the cables, from the supply outwards
  * @param places joint boxes and devices on them, nearest first
  * @param collapsed states in which the loads get no steady voltage
@@ -17,6 +18,7 @@ import keenward.core.plan.Cable;
  */
 public record CableNetwork(
     String supply,
+    Map<CableState, Double> atSupply,
     List<Line> cables,
     List<Place> places,
     Set<CableState> collapsed,
@@ -25,6 +27,7 @@ public record CableNetwork(
 
   /** Copies the collections. */
   public CableNetwork {
+    atSupply = Map.copyOf(atSupply);
     cables = List.copyOf(cables);
     places = List.copyOf(places);
     collapsed = Set.copyOf(collapsed);
@@ -42,6 +45,17 @@ public record CableNetwork(
     /** Copies the map. */
     public Line {
       milliamps = Map.copyOf(milliamps);
+    }
+
+    /** Its resistance in print, two decimals. */
+    public String ohmsInPrint() {
+      return Figures.text(Math.round(ohms.value() * 100) / 100.0);
+    }
+
+    /** What it carries in a state, in print. */
+    public String milliampsInPrint(CableState state) {
+      Double found = milliamps.get(state);
+      return found == null ? "-" : Math.round(found) + " mA";
     }
   }
 
@@ -64,6 +78,17 @@ public record CableNetwork(
     public Place {
       way = List.copyOf(way);
       volts = Map.copyOf(volts);
+    }
+
+    /** Length of cable to it in print. */
+    public String metresInPrint() {
+      return Figures.text(Math.round(metres * 10) / 10.0) + " m";
+    }
+
+    /** Voltage in a state in print, rounded down: print never shows what is not reached. */
+    public String voltsInPrint(CableState state) {
+      Double found = volts.get(state);
+      return found == null ? "none" : Figures.text(Math.floor(found * 100) / 100) + " V";
     }
   }
 

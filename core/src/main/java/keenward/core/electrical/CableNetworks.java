@@ -355,8 +355,11 @@ final class CableNetworks {
             }
           }
         });
+    Map<CableState, Double> atSupply = new EnumMap<>(CableState.class);
+    volts.forEach((state, found) -> atSupply.put(state, found.volts(0)));
     networks.add(
-        new CableNetwork(supply.name(), lines, places, collapsed, certainty, broken(circuit)));
+        new CableNetwork(
+            supply.name(), atSupply, lines, places, collapsed, certainty, broken(circuit)));
   }
 
   private static CableRun run(

@@ -198,6 +198,24 @@ class CableNetworksTest {
             "a supply of its own beside 'Siren': 10.5 V");
   }
 
+  /** The figures printed in docs/methods/cables.md. */
+  @Test
+  void theWorkedExample() {
+    PowerAssessment power =
+        of(siren(site(), siren -> {}).cable("C1", "Main", "Siren", "100 m", "0.5 mm2"));
+    assertThat(power.networks().getFirst().cables().getFirst().ohms().text())
+        .startsWith("Resistance of C1: 2 x 100 m x 42.065 ohm/km = 8.413 ohm");
+    assertThat(Figures.text(power.cableRuns().getFirst().volts().value())).isEqualTo("8.817");
+    assertThat(power.cableRuns().getFirst().remedies())
+        .extracting(remedy -> Figures.text(remedy.volts()))
+        .containsExactly("10.156", "10.012", "10.5");
+    PowerAssessment regulated =
+        of(
+            siren(site(), siren -> siren.load(LoadKind.POWER))
+                .cable("C1", "Main", "Siren", "100 m", "0.5 mm2"));
+    assertThat(regulated.cableRuns().getFirst().volts().value()).isCloseTo(7.76, within(0.005));
+  }
+
   @Test
   void whereOneCableIsNotEnoughAllGrow() {
     PowerAssessment power =

@@ -230,7 +230,8 @@ final class PlanSketch {
             none.checkIn(),
             none.latching(),
             none.sound(),
-            none.gaps());
+            none.gaps(),
+            none.load());
     devices.put(
         name,
         new Device(

@@ -24,6 +24,16 @@ class OutputTest {
   private static final Pattern ROW =
       Pattern.compile(
           "^\\| `([^`]+)` \\| (text|number|boolean|list|object) \\|", Pattern.MULTILINE);
+  private static final String CLINIC = demo("clinic/heron-lane-vets.site.yaml");
+  private static final String COLLAPSE =
+      """
+      keenward: 1
+      site: Far barn
+      supplies: { Main: { voltage: 13.7 V } }
+      devices:
+        Siren: { kind: siren, wiring: wired, standby current: 10 mA, alarm current: 350 mA, supply: Main, load: power }
+      cables: { C1: { from: Main, to: Siren, length: 90 m, conductor: 0.22 mm2 } }
+      """;
   private static final String BAKERY = demo("bakery/quayside-bakery.site.yaml");
   private static final String BOATHOUSE = demo("boathouse/weir-lane-boathouse.site.yaml");
 
@@ -81,6 +91,11 @@ class OutputTest {
   @Test
   void power() throws IOException {
     assertThat(printed("power", BAKERY, kiosk(), bare())).isEqualTo(documented("power"));
+  }
+
+  @Test
+  void wiring() throws IOException {
+    assertThat(printed("wiring", CLINIC, bare(), collapse())).isEqualTo(documented("wiring"));
   }
 
   @Test
@@ -194,6 +209,10 @@ class OutputTest {
 
   private String blind() throws IOException {
     return Files.writeString(folder.resolve("blind.site.yaml"), BLIND).toString();
+  }
+
+  private String collapse() throws IOException {
+    return Files.writeString(folder.resolve("collapse.site.yaml"), COLLAPSE).toString();
   }
 
   private String loop() throws IOException {

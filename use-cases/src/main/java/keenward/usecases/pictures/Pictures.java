@@ -157,6 +157,11 @@ public final class Pictures {
         job.power().supplies().stream().map(Pictures::load).toList(), LoadOptions.desk());
   }
 
+  /** Voltages along the cables of each supply for a page on a desk, by the supply's name. */
+  public static Map<String, String> voltagesForPage(SiteJob job) {
+    return VoltageProfiles.svg(job.site().plan(), job.power(), LoadOptions.desk());
+  }
+
   /** The colours of drawings on a page, light and dark, as style rules. */
   public static String styles() {
     return ":root{"

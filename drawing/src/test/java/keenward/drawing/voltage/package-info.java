@@ -1,0 +1,4 @@
+@NullMarked
+package keenward.drawing.voltage;
+
+import org.jspecify.annotations.NullMarked;
