@@ -68,6 +68,20 @@ class MainTest {
     assertThat(marked).isEqualTo(8);
   }
 
+  private static final String FAR_BARN =
+      """
+      keenward: 1
+      site: Far barn
+      supplies: { Main: { voltage: 13.7 V } }
+      devices:
+        Siren: { kind: siren, wiring: wired, standby current: 10 mA, alarm current: 350 mA, supply: Main, load: power }
+        Motion: { kind: motion, wiring: wired, standby current: 10 mA, alarm current: unknown, supply: Main }
+      cables:
+        C1: { from: Main, to: Siren, length: 180 m, conductor: 0.22 mm2 }
+        C2: { from: Main, to: Motion, length: 180 m, conductor: 0.22 mm2 }
+        C3: { from: Motion, to: Siren, length: 20 m, conductor: 0.22 mm2 }
+      """;
+
   @Test
   void saysWhatCablesCarryAndWhatIsEnough() throws IOException {
     String clinic = CommandLineRun.CLINIC.toString();
@@ -80,6 +94,12 @@ class MainTest {
     double volts = json.at("/remedies/0/enough/0/volts").asDouble();
     assertThat(volts).isBetween(9.0, 10.5);
     assertThat(json.at("/networks/0/places/0/volts")).hasSize(3);
+    Path barn = Files.writeString(folder.resolve("barn.site.yaml"), FAR_BARN);
+    assertThat(CommandLineRun.of("wiring", barn.toString()).out())
+        .contains("C1 and what hangs on it is a ring.")
+        .contains(
+            "! No steady voltage beyond C1: battery full, in alarm; end of discharge, in alarm")
+        .contains("Beyond C1 a current is not known: voltages are at most these.");
   }
 
   @ParameterizedTest

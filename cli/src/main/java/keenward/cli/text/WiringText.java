@@ -1,7 +1,9 @@
 package keenward.cli.text;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import keenward.core.electrical.CableNetwork;
 import keenward.core.electrical.CableRun;
 import keenward.core.electrical.CableState;
@@ -24,21 +26,15 @@ public final class WiringText {
     if (power.networks().isEmpty()) {
       page.line("No cable of which the plan says enough: from, to, length, conductor.");
     }
+    Map<String, List<CableNetwork>> bySupply = new LinkedHashMap<>();
     for (CableNetwork network : power.networks()) {
-      page.gap().line("From " + network.supply() + (network.isRing() ? ", a ring" : ""));
-      cables(page, network);
-      if (!network.collapsed().isEmpty()) {
-        page.hanging(
-            "  ! ",
-            4,
-            "No steady voltage: "
-                + String.join(
-                    "; ", network.collapsed().stream().sorted().map(CableState::words).toList()));
-      }
-      if (network.certainty() != Certainty.KNOWN) {
-        page.line("  A current is not known: voltages are at most these, currents at least.");
-      }
+      bySupply.computeIfAbsent(network.supply(), name -> new ArrayList<>()).add(network);
     }
+    bySupply.forEach((supply, networks) -> {
+      page.gap().line("From " + supply);
+      cables(page, networks);
+      networks.forEach(network -> notes(page, network));
+    });
     if (!power.networks().isEmpty()) {
       page.heading("Voltage at each place");
       places(page, power);
@@ -55,9 +51,36 @@ public final class WiringText {
     return page.toString();
   }
 
-  private static void cables(Page page, CableNetwork network) {
+  private static void notes(Page page, CableNetwork network) {
+    String first = network.cables().getFirst().cable().name();
+    if (network.isRing()) {
+      page.line("  " + first + " and what hangs on it is a ring.");
+    }
+    if (!network.collapsed().isEmpty()) {
+      page.hanging(
+          "  ! ",
+          4,
+          "No steady voltage beyond "
+              + first
+              + ": "
+              + String.join(
+                  "; ", network.collapsed().stream().sorted().map(CableState::words).toList()));
+    }
+    if (network.certainty() != Certainty.KNOWN) {
+      page.line("  Beyond " + first + " a current is not known: voltages are at most these.");
+    }
+  }
+
+  private static void cables(Page page, List<CableNetwork> networks) {
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("cable", "from", "to", "run", "ohm", "at rest", "in alarm", "when low"));
+    for (CableNetwork network : networks) {
+      lines(network, rows);
+    }
+    page.table(rows);
+  }
+
+  private static void lines(CableNetwork network, List<List<String>> rows) {
     for (CableNetwork.Line line : network.cables()) {
       rows.add(
           List.of(
@@ -73,7 +96,6 @@ public final class WiringText {
               line.milliampsInPrint(CableState.FULL_IN_ALARM),
               line.milliampsInPrint(CableState.EMPTY_IN_ALARM)));
     }
-    page.table(rows);
   }
 
   private static void places(Page page, PowerAssessment power) {
