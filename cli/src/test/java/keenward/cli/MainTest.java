@@ -80,6 +80,7 @@ class MainTest {
         C1: { from: Main, to: Siren, length: 180 m, conductor: 0.22 mm2 }
         C2: { from: Main, to: Motion, length: 180 m, conductor: 0.22 mm2 }
         C3: { from: Motion, to: Siren, length: 20 m, conductor: 0.22 mm2 }
+      zones: { 1: { name: Barn door, response: entry-exit } }
       """;
 
   @Test

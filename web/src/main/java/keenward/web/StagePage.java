@@ -1,7 +1,6 @@
 package keenward.web;
 
 import java.util.List;
-import java.util.Map;
 import keenward.core.electrical.loop.LoopAssessment;
 import keenward.usecases.job.SiteJob;
 import keenward.usecases.pictures.Pictures;
@@ -52,8 +51,8 @@ public record StagePage(String name, SiteJob job, Stage stage) {
     return Pictures.loadsForPage(job);
   }
 
-  /** Voltages along the cables of each supply, by its name. */
-  public Map<String, String> voltages() {
+  /** Voltages along the cables of each supply. */
+  public List<Pictures.Both> voltages() {
     return Pictures.voltagesForPage(job);
   }
 

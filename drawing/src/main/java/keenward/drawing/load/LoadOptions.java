@@ -24,6 +24,16 @@ public record LoadOptions(double widthPixels, Palette palette, String idPrefix, 
     return new LoadOptions(560, Palette.PAGE, "", Lettering.FACES);
   }
 
+  /** For the whole width of a page on a desk: 1100 px, colours of the page. */
+  public static LoadOptions wide() {
+    return new LoadOptions(1100, Palette.PAGE, "", Lettering.FACES);
+  }
+
+  /** The same with another start of element ids, for several drawings on one page. */
+  public LoadOptions idPrefix(String prefix) {
+    return new LoadOptions(widthPixels, palette, prefix, faces);
+  }
+
   /** For a page on a phone: 360 px, colours of the page. */
   public static LoadOptions phone() {
     return new LoadOptions(360, Palette.PAGE, "", Lettering.FACES);

@@ -192,7 +192,7 @@ public final class VoltageDrawing {
       svg.label(
           Lettering.fit(device.name(), 11, true, options.widthPixels() / 2 - LEFT_PIXELS),
           x + (isRight ? -7 : 7),
-          volts.map(this::y).orElse(TOP_PIXELS + PLOT_PIXELS) - 7,
+          device.leastVolts().map(this::y).orElseThrow() - 6,
           11,
           true,
           isRight ? "end" : "start",

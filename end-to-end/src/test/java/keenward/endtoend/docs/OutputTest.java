@@ -33,6 +33,7 @@ class OutputTest {
       devices:
         Siren: { kind: siren, wiring: wired, standby current: 10 mA, alarm current: 350 mA, supply: Main, load: power }
       cables: { C1: { from: Main, to: Siren, length: 90 m, conductor: 0.22 mm2 } }
+      zones: { 1: { name: Barn door, response: entry-exit } }
       """;
   private static final String BAKERY = demo("bakery/quayside-bakery.site.yaml");
   private static final String BOATHOUSE = demo("boathouse/weir-lane-boathouse.site.yaml");

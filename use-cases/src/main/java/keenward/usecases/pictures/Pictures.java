@@ -27,6 +27,7 @@ import keenward.drawing.svg.Palette;
 import keenward.drawing.timeline.TimelineDrawing;
 import keenward.drawing.timeline.TimelineOptions;
 import keenward.drawing.timeline.TimelineRow;
+import keenward.drawing.voltage.VoltageDrawing;
 import keenward.usecases.job.SiteJob;
 import keenward.usecases.rehearse.RehearsedScenario;
 
@@ -157,9 +158,15 @@ public final class Pictures {
         job.power().supplies().stream().map(Pictures::load).toList(), LoadOptions.desk());
   }
 
-  /** Voltages along the cables of each supply for a page on a desk, by the supply's name. */
-  public static Map<String, String> voltagesForPage(SiteJob job) {
-    return VoltageProfiles.svg(job.site().plan(), job.power(), LoadOptions.desk());
+  /** Voltages along the cables of each supply for a page. */
+  public static List<Both> voltagesForPage(SiteJob job) {
+    return VoltageProfiles.of(job.site().plan(), job.power()).stream()
+        .map(profile ->
+            new Both(
+                profile.supply(),
+                VoltageDrawing.svg(profile, LoadOptions.wide().idPrefix("desk-")),
+                VoltageDrawing.svg(profile, LoadOptions.phone().idPrefix("phone-"))))
+        .toList();
   }
 
   /** The colours of drawings on a page, light and dark, as style rules. */

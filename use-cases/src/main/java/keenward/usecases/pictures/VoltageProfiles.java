@@ -12,25 +12,22 @@ import keenward.core.electrical.CableState;
 import keenward.core.electrical.PowerAssessment;
 import keenward.core.plan.SitePlan;
 import keenward.core.quantities.Voltage;
-import keenward.drawing.load.LoadOptions;
-import keenward.drawing.voltage.VoltageDrawing;
 import keenward.drawing.voltage.VoltageProfile;
 
-/** Voltages along the cables of each supply, as drawings. */
+/** Voltages along the cables of each supply, to be drawn. */
 public final class VoltageProfiles {
 
   private VoltageProfiles() {}
 
-  /** A drawing for each supply that has networks, by its name. */
-  public static Map<String, String> svg(SitePlan plan, PowerAssessment power, LoadOptions options) {
+  /** One profile for each supply that has networks. */
+  public static List<VoltageProfile> of(SitePlan plan, PowerAssessment power) {
     Map<String, List<CableNetwork>> bySupply = new LinkedHashMap<>();
     for (CableNetwork network : power.networks()) {
       bySupply.computeIfAbsent(network.supply(), name -> new ArrayList<>()).add(network);
     }
-    Map<String, String> drawings = new LinkedHashMap<>();
-    bySupply.forEach((supply, networks) ->
-        drawings.put(supply, VoltageDrawing.svg(profile(plan, supply, networks), options)));
-    return drawings;
+    return bySupply.entrySet().stream()
+        .map(each -> profile(plan, each.getKey(), each.getValue()))
+        .toList();
   }
 
   private static VoltageProfile profile(SitePlan plan, String supply, List<CableNetwork> networks) {
