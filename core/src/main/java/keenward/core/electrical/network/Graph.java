@@ -2,26 +2,39 @@ package keenward.core.electrical.network;
 
 import java.util.Arrays;
 
-/** Which nodes are joined by which segment; finds the order of elimination. */
+/**
+ * Which nodes are joined by which segment; finds the order of elimination. Neighbours are linked
+ * lists in flat arrays: entry 2s leads from one end of segment s, entry 2s + 1 from the other.
+ */
 final class Graph {
+  private static final int NONE = -1;
+
   private final int nodes;
-  private final Ints[] neighbours;
-  private final Ints[] segments;
+  private final int[] firstEntry;
+  private final Ints nextEntry;
+  private final Ints target;
   private final int[] degree;
   private final boolean[] isGone;
-  private int segmentCount;
 
-  Graph(int nodes) {
+  /** Nodes that have had one neighbour left; what has changed since is skipped. */
+  private final Ints leaves = new Ints(16);
+
+  Graph(int nodes, int expectedSegments) {
     if (nodes < 1) {
       throw new IllegalArgumentException("expected at least the node of the supply");
     }
     this.nodes = nodes;
-    neighbours = new Ints[nodes];
-    segments = new Ints[nodes];
-    Arrays.setAll(neighbours, node -> new Ints());
-    Arrays.setAll(segments, node -> new Ints());
+    firstEntry = new int[nodes];
+    Arrays.fill(firstEntry, NONE);
+    nextEntry = new Ints(2 * expectedSegments);
+    target = new Ints(2 * expectedSegments);
     degree = new int[nodes];
     isGone = new boolean[nodes];
+  }
+
+  /** Number of segments, with those that eliminating has added. */
+  int segments() {
+    return target.size() / 2;
   }
 
   /** Number of the segment between two nodes, new where there is none yet. */
@@ -29,36 +42,37 @@ final class Graph {
     if (one < 0 || other < 0 || one >= nodes || other >= nodes) {
       throw new IllegalArgumentException("expected nodes from 0 to " + (nodes - 1));
     }
-    boolean oneHasFewer = neighbours[one].size() < neighbours[other].size();
-    int searched = oneHasFewer ? one : other;
+    boolean oneHasFewer = degree[one] < degree[other];
     int sought = oneHasFewer ? other : one;
-    for (int at = 0; at < neighbours[searched].size(); at++) {
-      if (neighbours[searched].get(at) == sought) {
-        return segments[searched].get(at);
+    for (int entry = firstEntry[oneHasFewer ? one : other];
+        entry != NONE;
+        entry = nextEntry.get(entry)) {
+      if (target.get(entry) == sought) {
+        return entry / 2;
       }
     }
-    int number = segmentCount++;
-    attach(one, other, number);
-    attach(other, one, number);
-    return number;
+    attach(one, other);
+    attach(other, one);
+    return segments() - 1;
   }
 
-  private void attach(int node, int neighbour, int number) {
-    neighbours[node].add(neighbour);
-    segments[node].add(number);
+  private void attach(int node, int neighbour) {
+    nextEntry.add(firstEntry[node]);
+    firstEntry[node] = target.size();
+    target.add(neighbour);
     degree[node]++;
   }
 
   void requireConnected() {
     boolean[] isReached = new boolean[nodes];
-    Ints next = new Ints();
+    Ints next = new Ints(nodes);
     next.add(Network.SUPPLY);
     isReached[Network.SUPPLY] = true;
     int reached = 1;
     while (next.size() > 0) {
-      Ints around = neighbours[next.removeLast()];
-      for (int at = 0; at < around.size(); at++) {
-        int node = around.get(at);
+      int from = next.removeLast();
+      for (int entry = firstEntry[from]; entry != NONE; entry = nextEntry.get(entry)) {
+        int node = target.get(entry);
         if (!isReached[node]) {
           isReached[node] = true;
           reached++;
@@ -74,62 +88,59 @@ final class Graph {
 
   /** Takes the nodes away, always one with the fewest neighbours left. */
   Elimination eliminate() {
-    // waiting[d] holds nodes that had d neighbours when put there; what has changed since is
-    // skipped.
-    Ints[] waiting = new Ints[nodes];
+    Elimination steps = new Elimination(nodes);
     for (int node = 1; node < nodes; node++) {
-      wait(waiting, node);
+      noteLeaf(node);
     }
-    Elimination steps = new Elimination();
-    Ints neighbour = steps.neighbour;
-    int fewest = 0;
     while (steps.order.size() < nodes - 1) {
-      while (waiting[fewest] == null || waiting[fewest].size() == 0) {
-        fewest++;
-      }
-      int node = waiting[fewest].removeLast();
-      if (isGone[node] || degree[node] != fewest) {
-        continue;
-      }
-      isGone[node] = true;
-      steps.order.add(node);
-      int from = neighbour.size();
-      steps.first.add(from);
-      steps.firstPair.add(steps.pair.size());
-      for (int at = 0; at < neighbours[node].size(); at++) {
-        if (!isGone[neighbours[node].get(at)]) {
-          neighbour.add(neighbours[node].get(at));
-          steps.segment.add(segments[node].get(at));
-        }
-      }
-      for (int one = from; one < neighbour.size(); one++) {
-        for (int other = one + 1; other < neighbour.size(); other++) {
-          steps.pair.add(join(neighbour.get(one), neighbour.get(other)));
-        }
-      }
-      for (int at = from; at < neighbour.size(); at++) {
-        int left = neighbour.get(at);
-        degree[left]--;
-        if (left != Network.SUPPLY) {
-          wait(waiting, left);
-          fewest = Math.min(fewest, degree[left]);
-        }
+      int node = leaves.size() > 0 ? leaves.removeLast() : withFewest();
+      if (!isGone[node] && degree[node] > 0) {
+        eliminate(node, steps);
       }
     }
-    steps.first.add(neighbour.size());
+    steps.first.add(steps.neighbour.size());
     return steps;
   }
 
-  /** Number of segments, with those that eliminating has added. */
-  int segments() {
-    return segmentCount;
+  private void eliminate(int node, Elimination steps) {
+    isGone[node] = true;
+    int from = steps.neighbour.size();
+    steps.order.add(node);
+    steps.first.add(from);
+    steps.firstPair.add(steps.pair.size());
+    for (int entry = firstEntry[node]; entry != NONE; entry = nextEntry.get(entry)) {
+      if (!isGone[target.get(entry)]) {
+        steps.neighbour.add(target.get(entry));
+        steps.segment.add(entry / 2);
+      }
+    }
+    int until = steps.neighbour.size();
+    for (int one = from; one < until; one++) {
+      for (int other = one + 1; other < until; other++) {
+        steps.pair.add(join(steps.neighbour.get(one), steps.neighbour.get(other)));
+      }
+    }
+    for (int at = from; at < until; at++) {
+      int left = steps.neighbour.get(at);
+      degree[left]--;
+      noteLeaf(left);
+    }
   }
 
-  private void wait(Ints[] waiting, int node) {
-    int count = degree[node];
-    if (waiting[count] == null) {
-      waiting[count] = new Ints();
+  private void noteLeaf(int node) {
+    if (degree[node] == 1 && node != Network.SUPPLY) {
+      leaves.add(node);
     }
-    waiting[count].add(node);
+  }
+
+  /** Only rings are left: few nodes, so that looking at each is cheap. */
+  private int withFewest() {
+    int found = NONE;
+    for (int node = 1; node < nodes; node++) {
+      if (!isGone[node] && (found == NONE || degree[node] < degree[found])) {
+        found = node;
+      }
+    }
+    return found;
   }
 }

@@ -4,8 +4,12 @@ import java.util.Arrays;
 
 /** A list of numbers that grows. */
 final class Ints {
-  private int[] values = new int[4];
+  private int[] values;
   private int size;
+
+  Ints(int expected) {
+    values = new int[Math.max(4, expected)];
+  }
 
   int size() {
     return size;

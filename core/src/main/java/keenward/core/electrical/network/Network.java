@@ -56,7 +56,7 @@ public final class Network {
    * @throws IllegalArgumentException if a node does not exist or no segments lead to it
    */
   public static Network of(int nodes, List<Segment> segments) {
-    Graph graph = new Graph(nodes);
+    Graph graph = new Graph(nodes, segments.size());
     double[] conductance = new double[segments.size()];
     for (Segment each : segments) {
       conductance[graph.join(each.one(), each.other())] += 1 / each.ohms();
