@@ -63,30 +63,12 @@ final class Graph {
     degree[node]++;
   }
 
-  void requireConnected() {
-    boolean[] isReached = new boolean[nodes];
-    Ints next = new Ints(nodes);
-    next.add(Network.SUPPLY);
-    isReached[Network.SUPPLY] = true;
-    int reached = 1;
-    while (next.size() > 0) {
-      int from = next.removeLast();
-      for (int entry = firstEntry[from]; entry != NONE; entry = nextEntry.get(entry)) {
-        int node = target.get(entry);
-        if (!isReached[node]) {
-          isReached[node] = true;
-          reached++;
-          next.add(node);
-        }
-      }
-    }
-    if (reached < nodes) {
-      throw new IllegalArgumentException(
-          "expected segments to every node; " + (nodes - reached) + " cannot be reached");
-    }
-  }
-
-  /** Takes the nodes away, always one with the fewest neighbours left. */
+  /**
+   * Takes the nodes away, always one with the fewest neighbours left.
+   *
+   * @throws IllegalArgumentException if no segments lead from some node to the supply: the last
+   *     node of its island is left without neighbours
+   */
   Elimination eliminate() {
     Elimination steps = new Elimination(nodes);
     for (int node = 1; node < nodes; node++) {
@@ -94,7 +76,7 @@ final class Graph {
     }
     while (steps.order.size() < nodes - 1) {
       int node = leaves.size() > 0 ? leaves.removeLast() : withFewest();
-      if (!isGone[node] && degree[node] > 0) {
+      if (!isGone[node]) {
         eliminate(node, steps);
       }
     }
@@ -128,7 +110,11 @@ final class Graph {
   }
 
   private void noteLeaf(int node) {
-    if (degree[node] == 1 && node != Network.SUPPLY) {
+    if (degree[node] <= 1 && node != Network.SUPPLY) {
+      if (degree[node] == 0) {
+        throw new IllegalArgumentException(
+            "expected segments to every node; " + node + " cannot be reached");
+      }
       leaves.add(node);
     }
   }

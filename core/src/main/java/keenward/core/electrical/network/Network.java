@@ -61,7 +61,6 @@ public final class Network {
     for (Segment each : segments) {
       conductance[graph.join(each.one(), each.other())] += 1 / each.ohms();
     }
-    graph.requireConnected();
     Elimination elimination = graph.eliminate();
     return new Network(nodes, elimination, Arrays.copyOf(conductance, graph.segments()));
   }

@@ -159,7 +159,17 @@ class NetworkTest {
     assertThatThrownBy(() -> new Segment(0, 1, Double.NaN))
         .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> Network.of(3, List.of(new Segment(1, 2, 1))))
-        .hasMessageContaining("2 cannot be reached");
+        .hasMessageContaining("cannot be reached");
+    assertThatThrownBy(() -> Network.of(2, List.of())).hasMessageContaining("1 cannot be reached");
+    assertThatThrownBy(() ->
+            Network.of(
+                5,
+                List.of(
+                    new Segment(0, 1, 1),
+                    new Segment(2, 3, 1),
+                    new Segment(3, 4, 1),
+                    new Segment(4, 2, 1))))
+        .hasMessageContaining("cannot be reached");
     assertThatThrownBy(() -> Network.of(2, List.of(new Segment(0, 2, 1))))
         .hasMessageContaining("nodes from 0 to 1");
     assertThatThrownBy(() -> new NodeLoads(1).current(0, -1))
