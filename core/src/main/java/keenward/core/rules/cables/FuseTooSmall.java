@@ -1,8 +1,5 @@
 package keenward.core.rules.cables;
 
-import java.util.Comparator;
-import java.util.Map;
-import java.util.Optional;
 import keenward.core.electrical.CableNetwork;
 import keenward.core.electrical.CableState;
 import keenward.core.electrical.Certainty;
@@ -94,10 +91,15 @@ public final class FuseTooSmall implements Rule {
   private static void judge(
       CableNetwork network, CableNetwork.Line line, Current fuse, Report report) {
     PlanPath place = PlanPath.of("cables", line.cable().name(), "fuse");
-    Optional<Map.Entry<CableState, Double>> most =
-        line.milliamps().entrySet().stream()
-            .max(Comparator.comparingDouble(state -> Math.abs(state.getValue())));
-    double milliamps = most.map(state -> Math.abs(state.getValue())).orElse(0.0);
+    double milliamps = 0;
+    CableState worst = CableState.FULL_AT_REST;
+    for (CableState state : CableState.values()) {
+      double carried = Math.abs(line.milliamps().getOrDefault(state, 0.0));
+      if (carried > milliamps * (1 + ROUNDING)) {
+        milliamps = carried;
+        worst = state;
+      }
+    }
     boolean isOver = milliamps > fuse.milliamps() * (1 + ROUNDING);
     if (!isOver && (network.certainty() != Certainty.KNOWN || !network.collapsed().isEmpty())) {
       report.notAssessed(
@@ -117,7 +119,7 @@ public final class FuseTooSmall implements Rule {
               + "' flow "
               + Words.number(Math.ceil(milliamps * (1 - ROUNDING)))
               + " mA ("
-              + most.orElseThrow().getKey().words()
+              + worst.words()
               + "), and its fuse is for "
               + fuse.written()
               + ".",
