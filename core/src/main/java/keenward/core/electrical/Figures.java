@@ -3,11 +3,13 @@ package keenward.core.electrical;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Set;
 
 /** Numbers in print: a decimal point in every locale, a few decimals, no trailing zeros. */
 public final class Figures {
   private static final int DECIMALS = 3;
-  private static final int DECIMALS_OF_HOURS_AND_SHARES = 1;
+  private static final int COARSE_DECIMALS = 1;
+  private static final Set<String> COARSE_UNITS = Set.of("h", "%", "dB", "dBm");
   // Digits beyond these are binary noise, and must not decide how 1.8885 is rounded.
   private static final MathContext SIGNIFICANT = new MathContext(12);
 
@@ -19,11 +21,12 @@ public final class Figures {
   }
 
   /**
-   * The number with the decimals that its unit deserves: one for hours and per cent, else three.
+   * The number with the decimals that its unit deserves: one for hours, per cent and decibels, else
+   * three.
    */
   public static String text(double number, String unit) {
-    boolean coarse = unit.equals("h") || unit.equals("%");
-    return text(number, coarse ? DECIMALS_OF_HOURS_AND_SHARES : DECIMALS);
+    boolean coarse = COARSE_UNITS.contains(unit);
+    return text(number, coarse ? COARSE_DECIMALS : DECIMALS);
   }
 
   private static String text(double number, int decimals) {
