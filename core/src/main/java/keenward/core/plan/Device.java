@@ -22,8 +22,8 @@ import keenward.core.quantities.Level;
  * @param serial printed serial number, as text
  * @param keypadKind for a keypad: which keypad kind of the panel description it is
  * @param fitted date it was fitted
- * @param measuredLevel for a radio device: the level at which the receiver or repeater that hears it
- *     best was seen to hear it
+ * @param measuredLevel for a radio device: the level at which the receiver or repeater that hears
+ *     it best was seen to hear it
  * @param note anything else
  */
 public record Device(

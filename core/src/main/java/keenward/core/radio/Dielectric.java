@@ -68,13 +68,9 @@ public enum Dielectric {
     Complex surface = Complex.ONE.minus(index).over(Complex.ONE.plus(index));
     Complex twice = surface.times(surface);
     double waves = wavesAMetre(gigahertz) * metres;
-    Complex once =
-        Complex.polar(Math.exp(waves * index.imaginary()), -waves * index.real());
+    Complex once = Complex.polar(Math.exp(waves * index.imaginary()), -waves * index.real());
     Complex through =
-        Complex.ONE
-            .minus(twice)
-            .times(once)
-            .over(Complex.ONE.minus(twice.times(once).times(once)));
+        Complex.ONE.minus(twice).times(once).over(Complex.ONE.minus(twice.times(once).times(once)));
     return -20 * Math.log10(through.size());
   }
 

@@ -12,8 +12,7 @@ import java.util.Optional;
  * @param sigmaDecibels what the fit leaves over: standard deviation of a measurement from it
  * @param measurements how many measurements went in
  */
-public record Fit(
-    double offsetDecibels, double wallScale, double sigmaDecibels, int measurements) {
+public record Fit(double offsetDecibels, double wallScale, double sigmaDecibels, int measurements) {
 
   /** With fewer measurements nothing is fitted. */
   public static final int LEAST_FOR_OFFSET = 3;

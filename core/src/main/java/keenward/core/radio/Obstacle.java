@@ -10,8 +10,8 @@ import keenward.core.plan.PremisesKind;
 
 /**
  * What a wall, a leaf, a pane or a floor takes from a wave that meets it squarely. Thicknesses are
- * the usual ones, common practice without a source; so are the losses of metal, which no slab formula gives:
- * what comes through a metal wall comes round it.
+ * the usual ones, common practice without a source; so are the losses of metal, which no slab
+ * formula gives: what comes through a metal wall comes round it.
  *
  * @param decibels the loss
  * @param working how it was found
@@ -74,8 +74,7 @@ public record Obstacle(double decibels, String working, String source) {
     for (Layer layer : layers) {
       decibels += layer.material().slabLossDecibels(gigahertz, layer.metres());
       holds &= layer.material().holdsAt(gigahertz);
-      workings.add(
-          layer.material().word() + " " + Figures.text(1000 * layer.metres()) + " mm");
+      workings.add(layer.material().word() + " " + Figures.text(1000 * layer.metres()) + " mm");
     }
     return new Obstacle(
         decibels,

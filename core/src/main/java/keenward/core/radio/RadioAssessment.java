@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import keenward.core.building.Building;
+import keenward.core.building.plane.Polygons;
 import keenward.core.plan.Device;
 import keenward.core.plan.DeviceKind;
 import keenward.core.plan.Fact;
@@ -19,7 +20,6 @@ import keenward.core.plan.Setting;
 import keenward.core.plan.Settings;
 import keenward.core.plan.SitePlan;
 import keenward.core.plan.Wiring;
-import keenward.core.building.plane.Polygons;
 import keenward.core.quantities.Frequency;
 import keenward.core.quantities.Level;
 import keenward.core.quantities.Span;
@@ -161,7 +161,11 @@ public final class RadioAssessment {
     if (spot.isEmpty()) {
       PlanPath place = PlanPath.of("devices", device.name());
       boolean isDrawn =
-          device.room().find().filter(room -> building.building().findRoom(room).isEmpty()).isEmpty();
+          device
+              .room()
+              .find()
+              .filter(room -> building.building().findRoom(room).isEmpty())
+              .isEmpty();
       miss(
           isDrawn ? place : place.then("room"),
           "where '" + device.name() + "' is" + (isDrawn ? "" : ": its room is not drawn"),
@@ -409,9 +413,7 @@ public final class RadioAssessment {
 
   /** Receivers of which everything is known. */
   List<Station> receivers() {
-    return listening.stream()
-        .filter(each -> each.device().kind() == DeviceKind.RECEIVER)
-        .toList();
+    return listening.stream().filter(each -> each.device().kind() == DeviceKind.RECEIVER).toList();
   }
 
   /** Listeners, each with the margin that it passes messages on with; a receiver is at the end. */

@@ -200,8 +200,7 @@ final class RadioBuilding {
       Storey storey = storeys.get(i);
       if (storey.floor().name().equals(floor)) {
         double height = Math.clamp(heightMetres, 0, storey.heightMetres() - 0.01);
-        return Optional.of(
-            new Spot(i, at.xMetres(), at.yMetres(), storey.levelMetres() + height));
+        return Optional.of(new Spot(i, at.xMetres(), at.yMetres(), storey.levelMetres() + height));
       }
     }
     return Optional.empty();

@@ -10,9 +10,9 @@ import keenward.core.radio.RadioBuilding.Piece;
  * A building at one frequency. Walls are held as columns of numbers.
  *
  * <p>The places that a wall hides from an aerial are a convex piece of the plane: the wedge from
- * the aerial over the two ends of the wall, beyond the wall and, where the way rises or falls past its edge,
- * up to where it does. On a row of a grid that is one interval, found from four straight lines; a
- * map costs rows times walls, not points times walls.
+ * the aerial over the two ends of the wall, beyond the wall and, where the way rises or falls past
+ * its edge, up to where it does. On a row of a grid that is one interval, found from four straight
+ * lines; a map costs rows times walls, not points times walls.
  */
 final class RadioField {
 
@@ -70,11 +70,7 @@ final class RadioField {
       crossed.add(new RadioPath.Crossed("floor", floor));
     }
     return new RadioPath(
-        megahertz,
-        Math.max(RadioPath.LEAST_METRES, from.metresTo(to)),
-        crossed,
-        floors,
-        open);
+        megahertz, Math.max(RadioPath.LEAST_METRES, from.metresTo(to)), crossed, floors, open);
   }
 
   /**
@@ -110,8 +106,7 @@ final class RadioField {
     return summed(from, like, grid, fit, added, unknown);
   }
 
-  private double[] summed(
-      Spot from, Spot like, Grid grid, Fit fit, double[] added, int[] unknown) {
+  private double[] summed(Spot from, Spot like, Grid grid, Fit fit, double[] added, int[] unknown) {
     double floors = Math.abs(from.storey() - like.storey()) * floor.decibels();
     double rise = like.zMetres() - from.zMetres();
     double atOneMetre = FreeSpace.lossDecibels(megahertz, 1);
@@ -143,7 +138,9 @@ final class RadioField {
   private final class Shadow {
     private static final int LINES = 4;
 
-    /** A way through the edge that two pieces share meets one of them; a wall does not hide itself. */
+    /**
+     * A way through the edge that two pieces share meets one of them; a wall does not hide itself.
+     */
     private static final double EDGE = 1e-9;
 
     private final double[] alongX = new double[LINES];

@@ -75,9 +75,7 @@ public record RadioLink(
         lines.add(
             Explained.known(
                 "Through " + (count > 1 ? count + " x " : "") + crossed.what(),
-                (count > 1
-                        ? count + " x " + decibels(crossed.obstacle().decibels()) + " dB, "
-                        : "")
+                (count > 1 ? count + " x " + decibels(crossed.obstacle().decibels()) + " dB, " : "")
                     + crossed.obstacle().working(),
                 count * crossed.obstacle().decibels(),
                 "dB",

@@ -15,8 +15,8 @@ import keenward.core.radio.RadioAssessment.Station;
 
 /**
  * Margin over a floor: what a device at a point would have to the receiver or repeater that hears
- * it best, were it as weak as the weakest sender of the plan. The model is the refitted one where there are enough
- * measurements.
+ * it best, were it as weak as the weakest sender of the plan. The model is the refitted one where
+ * there are enough measurements.
  */
 public final class RadioMap {
 
@@ -47,7 +47,8 @@ public final class RadioMap {
       if (!floor.rooms().isEmpty()) {
         Grid grid = Grid.over(floor.rooms(), FINEST_METRES);
         maps.add(
-            new RadioMap(floor, grid, margins(radio, floor, grid, weakest.get()), weakest.get().device()));
+            new RadioMap(
+                floor, grid, margins(radio, floor, grid, weakest.get()), weakest.get().device()));
       }
     }
     return maps;
@@ -82,10 +83,7 @@ public final class RadioMap {
             .building()
             .spot(floor.name(), grid.point(0), RadioBuilding.USUAL_HEIGHT_METRES)
             .orElseThrow();
-    return radio
-        .building()
-        .at(from.megahertz())
-        .losses(from.spot(), like, grid, radio.fitOrNone());
+    return radio.building().at(from.megahertz()).losses(from.spot(), like, grid, radio.fitOrNone());
   }
 
   private static void keepRooms(FloorGeometry floor, Grid grid, double[] values) {
@@ -129,10 +127,7 @@ public final class RadioMap {
    */
   public static Optional<BestPlace> bestRepeater(RadioAssessment radio) {
     List<Device> weak =
-        radio.routes().stream()
-            .filter(route -> !route.isEnough())
-            .map(RadioRoute::sender)
-            .toList();
+        radio.routes().stream().filter(route -> !route.isEnough()).map(RadioRoute::sender).toList();
     OptionalDouble power = radio.sensors().stream().mapToDouble(Station::level).min();
     return power.isEmpty()
         ? Optional.empty()
@@ -240,6 +235,8 @@ public final class RadioMap {
 
   /** Margin at a point of the grid; empty outside the rooms and where a wall is not known. */
   public OptionalDouble marginDecibels(int point) {
-    return Double.isNaN(margins[point]) ? OptionalDouble.empty() : OptionalDouble.of(margins[point]);
+    return Double.isNaN(margins[point])
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(margins[point]);
   }
 }

@@ -104,17 +104,18 @@ public record Supervision(
     lines.add(
         Explained.known(
             "False reports of it missing",
-            "31557600 s / "
-                + Figures.text(checkInSeconds)
-                + " s x (1 - lost) x lost^"
-                + messages(),
+            "31557600 s / " + Figures.text(checkInSeconds) + " s x (1 - lost) x lost^" + messages(),
             falseReportsAYear(),
             "a year",
             "runs of lost messages"));
     lines.add(
         Explained.known(
             "Time on the air",
-            "100 x " + Figures.text(MESSAGE_SECONDS) + " s / " + Figures.text(checkInSeconds) + " s",
+            "100 x "
+                + Figures.text(MESSAGE_SECONDS)
+                + " s / "
+                + Figures.text(checkInSeconds)
+                + " s",
             airPercent(),
             "%",
             limit(megahertz).orElse("")));

@@ -17,6 +17,7 @@ import keenward.core.electrical.loop.LoopAssessment;
 import keenward.core.plan.Setting;
 import keenward.core.plan.Settings;
 import keenward.core.plan.SitePlan;
+import keenward.core.radio.RadioAssessment;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -33,6 +34,7 @@ public final class CheckInput {
   private @Nullable Building building;
   private @Nullable PowerAssessment power;
   private @Nullable LoopAssessment loops;
+  private @Nullable RadioAssessment radio;
   private @Nullable DetectorViews views;
   private @Nullable WalkingMap walkingMap;
   private @Nullable EntryWays entryWays;
@@ -133,6 +135,16 @@ public final class CheckInput {
     if (known == null) {
       known = LoopAssessment.of(plan);
       loops = known;
+    }
+    return known;
+  }
+
+  /** How radio devices are heard. */
+  public RadioAssessment radio() {
+    RadioAssessment known = radio;
+    if (known == null) {
+      known = RadioAssessment.of(plan, building(), settings());
+      radio = known;
     }
     return known;
   }

@@ -11,6 +11,9 @@ public final class FloorBuilder {
   private final List<Opening> openings = new ArrayList<>();
   private final List<Furniture> furniture = new ArrayList<>();
   private final List<Stair> stairs = new ArrayList<>();
+  private final List<Wall> walls = new ArrayList<>();
+  private Fact<Material> wallMaterial = Fact.missing();
+  private Fact<Length> height = Fact.missing();
 
   FloorBuilder(String name) {
     this.name = name;
@@ -128,6 +131,32 @@ public final class FloorBuilder {
     return this;
   }
 
+  public FloorBuilder walls(Material material) {
+    wallMaterial = Fact.of(material);
+    return this;
+  }
+
+  public FloorBuilder high(String ceilingHeight) {
+    height = Fact.of(Quantities.of(Length.parse(ceilingHeight)));
+    return this;
+  }
+
+  /** A wall between two rooms that differs. */
+  public FloorBuilder wall(String between, String and, Material material) {
+    return wall(between, and, Fact.of(material), Fact.missing());
+  }
+
+  /** A wall between two rooms that does not reach the ceiling. */
+  public FloorBuilder lowWall(String between, String and, String wallHeight) {
+    return wall(between, and, Fact.missing(), Fact.of(Quantities.of(Length.parse(wallHeight))));
+  }
+
+  private FloorBuilder wall(
+      String between, String and, Fact<Material> material, Fact<Length> wallHeight) {
+    walls.add(new Wall(new EdgeSelector(between, and, Fact.missing()), material, wallHeight));
+    return this;
+  }
+
   private FloorBuilder opening(
       String opening,
       OpeningKind kind,
@@ -157,11 +186,11 @@ public final class FloorBuilder {
     return new Floor(
         name,
         DrawingUnit.METRES,
+        height,
         Fact.missing(),
-        Fact.missing(),
-        Fact.missing(),
+        wallMaterial,
         rooms,
-        List.of(),
+        walls,
         openings,
         furniture,
         stairs,

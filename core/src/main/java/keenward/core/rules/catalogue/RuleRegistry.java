@@ -71,8 +71,16 @@ import keenward.core.rules.timing.SettingOutsideRegime;
 import keenward.core.rules.users.ArmsButCannotDisarm;
 import keenward.core.rules.users.PartitionWithoutDuressUser;
 import keenward.core.rules.users.RoleNobodyHas;
+import keenward.core.rules.wireless.FalseMissingReports;
+import keenward.core.rules.wireless.FrequencyNobodyHears;
+import keenward.core.rules.wireless.MarginBelowReserve;
+import keenward.core.rules.wireless.MeasuredFarFromReckoned;
+import keenward.core.rules.wireless.MeasuredLevelWeak;
 import keenward.core.rules.wireless.RadioDeviceWithoutSerial;
 import keenward.core.rules.wireless.RadioSilenceTooLong;
+import keenward.core.rules.wireless.ReceiverBesideMetal;
+import keenward.core.rules.wireless.RepeaterBehindRepeater;
+import keenward.core.rules.wireless.TooFewCheckIns;
 
 /**
  * Every rule, in the order of the catalogue. A test compares the list with the classes that there
@@ -110,6 +118,14 @@ public final class RuleRegistry {
           new NameWithoutPlace(),
           new RadioDeviceWithoutSerial(),
           new RadioSilenceTooLong(),
+          new MarginBelowReserve(),
+          new FrequencyNobodyHears(),
+          new RepeaterBehindRepeater(),
+          new TooFewCheckIns(),
+          new FalseMissingReports(),
+          new MeasuredLevelWeak(),
+          new MeasuredFarFromReckoned(),
+          new ReceiverBesideMetal(),
           new WrongNumberOfResistors(),
           new LoopWithoutResistor(),
           new LoopStatesTooClose(),
