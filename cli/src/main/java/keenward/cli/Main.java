@@ -16,6 +16,7 @@ import keenward.cli.command.LoopsCommand;
 import keenward.cli.command.OrderCommand;
 import keenward.cli.command.PlanCommand;
 import keenward.cli.command.PowerCommand;
+import keenward.cli.command.RadioCommand;
 import keenward.cli.command.RehearseCommand;
 import keenward.cli.command.RulesCommand;
 import keenward.cli.command.SampleCommand;
@@ -71,6 +72,7 @@ public final class Main implements Runnable {
         .addSubcommand(new PowerCommand(surroundings))
         .addSubcommand(new WiringCommand(surroundings))
         .addSubcommand(new LoopsCommand(surroundings))
+        .addSubcommand(new RadioCommand(surroundings))
         .addSubcommand(new TraceCommand(surroundings))
         .addSubcommand(new CoverageCommand(surroundings))
         .addSubcommand(new WalksCommand(surroundings))

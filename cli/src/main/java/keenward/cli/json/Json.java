@@ -21,11 +21,17 @@ import keenward.core.electrical.PowerAssessment;
 import keenward.core.electrical.PowerBudget;
 import keenward.core.electrical.loop.Loop;
 import keenward.core.electrical.loop.LoopAssessment;
+import keenward.core.plan.Device;
 import keenward.core.plan.MissingFact;
 import keenward.core.plan.Point;
 import keenward.core.proof.ExpectedSignal;
 import keenward.core.proof.TestPlan;
 import keenward.core.proof.TestStep;
+import keenward.core.radio.RadioAssessment;
+import keenward.core.radio.RadioLink;
+import keenward.core.radio.RadioMap;
+import keenward.core.radio.RadioRoute;
+import keenward.core.radio.Supervision;
 import keenward.core.rules.CheckResult;
 import keenward.core.rules.Finding;
 import keenward.core.rules.RuleCard;
@@ -33,6 +39,7 @@ import keenward.usecases.coverage.SiteCoverage;
 import keenward.usecases.job.SiteJob;
 import keenward.usecases.loops.LoopReading;
 import keenward.usecases.order.KeyIn;
+import keenward.usecases.radio.SiteRadio;
 import keenward.usecases.rehearse.SiteRehearsal;
 import keenward.usecases.site.SiteFile;
 import keenward.usecases.suggest.SiteSuggestion;
@@ -143,6 +150,76 @@ public final class Json {
             .map(each -> map("what", each.what(), "working", each.working()))
             .toList());
     return text(json);
+  }
+
+  /** How radio devices are heard. */
+  public static String radio(SiteRadio site) {
+    RadioAssessment radio = site.assessment();
+    Map<String, Object> json = head(site.site());
+    json.put("devices", radio.routes().stream().map(route -> route(radio, route)).toList());
+    site.bestReceiver().ifPresent(place -> json.put("bestReceiver", place(place)));
+    site.bestRepeater().ifPresent(place -> json.put("bestRepeater", place(place)));
+    json.put("measurements", radio.measurements());
+    radio
+        .fit()
+        .ifPresent(fit ->
+            json.put(
+                "fit",
+                map(
+                    "offsetDecibels", fit.offsetDecibels(),
+                    "wallScale", fit.wallScale(),
+                    "sigmaDecibels", fit.sigmaDecibels())));
+    json.put("onNoFrequency", radio.onNoFrequency().stream().map(Device::name).toList());
+    json.put("notAssessed", missing(radio.notAssessed()));
+    return text(json);
+  }
+
+  private static Map<String, Object> route(RadioAssessment radio, RadioRoute route) {
+    Map<String, Object> json =
+        map(
+            "device", route.sender().name(),
+            "marginDecibels", route.marginDecibels(),
+            "holds", route.isEnough(),
+            "links", route.links().stream().map(Json::link).toList());
+    radio.supervised().stream()
+        .filter(each -> each.device().equals(route.sender()))
+        .findFirst()
+        .ifPresent((Supervision each) ->
+            json.put(
+                "supervision",
+                map(
+                    "checkIns", each.messages(),
+                    "lostShare", each.lostShare(),
+                    "falseReportsAYear", each.falseReportsAYear(),
+                    "lines",
+                        each.lines(route.links().getFirst().path().megahertz()).stream()
+                            .map(Json::explained)
+                            .toList())));
+    return json;
+  }
+
+  private static Map<String, Object> link(RadioLink link) {
+    Map<String, Object> json =
+        map(
+            "from", link.sender().name(),
+            "to", link.listener().name(),
+            "metres", link.path().metres(),
+            "levelDbm", link.level(),
+            "marginDecibels", link.marginDecibels(),
+            "reserveDecibels", link.shadowing().reserveDecibels(),
+            "secondOpinionMarginDecibels", link.secondOpinionMarginDecibels());
+    link.measured().ifPresent(level -> json.put("measuredDbm", level));
+    json.put("lines", link.lines().stream().map(Json::explained).toList());
+    return json;
+  }
+
+  private static Map<String, Object> place(RadioMap.BestPlace place) {
+    return map(
+        "floor", place.floor(),
+        "room", place.room(),
+        "at", List.of(place.at().xMetres(), place.at().yMetres()),
+        "leastMarginDecibels", place.leastMarginDecibels(),
+        "worst", place.worst().name());
   }
 
   private static Map<String, Object> loop(LoopAssessment.Assessed each) {

@@ -20,19 +20,22 @@ import keenward.core.radio.RadioAssessment.Station;
  */
 public final class RadioMap {
 
-  private static final double FINEST_METRES = 0.1;
+  private static final double FINEST_METRES = 0.2;
   private static final double PLACING_METRES = 0.5;
 
   private final FloorGeometry floor;
   private final Grid grid;
   private final double[] margins;
   private final Device weakest;
+  private final double reserveDecibels;
 
-  private RadioMap(FloorGeometry floor, Grid grid, double[] margins, Device weakest) {
+  private RadioMap(
+      FloorGeometry floor, Grid grid, double[] margins, Device weakest, double reserveDecibels) {
     this.floor = floor;
     this.grid = grid;
     this.margins = margins;
     this.weakest = weakest;
+    this.reserveDecibels = reserveDecibels;
   }
 
   /** The maps of all drawn floors; none without a sender and a receiver that are known. */
@@ -43,12 +46,14 @@ public final class RadioMap {
     if (weakest.isEmpty() || radio.receivers().isEmpty()) {
       return maps;
     }
+    double reserve =
+        new Shadowing(SiteGeneral.of(radio.building().premises()).sigmaDecibels()).reserveDecibels();
     for (FloorGeometry floor : radio.building().building().floors()) {
       if (!floor.rooms().isEmpty()) {
         Grid grid = Grid.over(floor.rooms(), FINEST_METRES);
         maps.add(
             new RadioMap(
-                floor, grid, margins(radio, floor, grid, weakest.get()), weakest.get().device()));
+                floor, grid, margins(radio, floor, grid, weakest.get()), weakest.get().device(), reserve));
       }
     }
     return maps;
@@ -231,6 +236,11 @@ public final class RadioMap {
   /** The sender of the plan whose power is reckoned with. */
   public Device weakest() {
     return weakest;
+  }
+
+  /** What a margin keeps in hand so that it holds in 99 % of places. */
+  public double reserveDecibels() {
+    return reserveDecibels;
   }
 
   /** Margin at a point of the grid; empty outside the rooms and where a wall is not known. */

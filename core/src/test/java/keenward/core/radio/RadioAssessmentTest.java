@@ -426,7 +426,7 @@ class RadioAssessmentTest {
       assertThat(margin).isCloseTo(reckoned, within(1e-6));
       count++;
     }
-    assertThat(count).isEqualTo(120 * 40);
+    assertThat(count).isEqualTo(60 * 20);
     assertThat(map.weakest().name()).isEqualTo("Window");
   }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import keenward.core.building.coverage.CoverageMap;
 import keenward.core.building.walking.SiteWalk;
+import keenward.core.radio.RadioMap;
 import keenward.drawing.svg.Lettering;
 import keenward.drawing.svg.Palette;
 
@@ -23,6 +24,7 @@ import keenward.drawing.svg.Palette;
  * @param coverage what detectors see, to be tinted, and where nobody looks, to be hatched; empty
  *     for a drawing without it
  * @param walks walks to draw, numbered from 1 in their order
+ * @param radio margins of radio to tint, of whatever floors
  */
 public record FloorOptions(
     double widthPixels,
@@ -33,7 +35,8 @@ public record FloorOptions(
     Set<String> litOpenings,
     List<FloorMark> marks,
     Optional<CoverageMap> coverage,
-    List<SiteWalk> walks) {
+    List<SiteWalk> walks,
+    List<RadioMap> radio) {
 
   private static final double LEAST_WIDTH_PIXELS = 280;
 
@@ -42,6 +45,7 @@ public record FloorOptions(
     litOpenings = Set.copyOf(litOpenings);
     marks = List.copyOf(marks);
     walks = List.copyOf(walks);
+    radio = List.copyOf(radio);
     if (!(widthPixels >= LEAST_WIDTH_PIXELS && widthPixels <= 10_000)) {
       throw new IllegalArgumentException("width of a drawing from 280 to 10000 px: " + widthPixels);
     }
@@ -58,6 +62,7 @@ public record FloorOptions(
         Set.of(),
         List.of(),
         Optional.empty(),
+        List.of(),
         List.of());
   }
 
@@ -73,32 +78,32 @@ public record FloorOptions(
 
   public FloorOptions width(double pixels) {
     return new FloorOptions(
-        pixels, palette, idPrefix, faces, litZones, litOpenings, marks, coverage, walks);
+        pixels, palette, idPrefix, faces, litZones, litOpenings, marks, coverage, walks, radio);
   }
 
   public FloorOptions palette(Palette other) {
     return new FloorOptions(
-        widthPixels, other, idPrefix, faces, litZones, litOpenings, marks, coverage, walks);
+        widthPixels, other, idPrefix, faces, litZones, litOpenings, marks, coverage, walks, radio);
   }
 
   public FloorOptions idPrefix(String prefix) {
     return new FloorOptions(
-        widthPixels, palette, prefix, faces, litZones, litOpenings, marks, coverage, walks);
+        widthPixels, palette, prefix, faces, litZones, litOpenings, marks, coverage, walks, radio);
   }
 
   public FloorOptions faces(String family) {
     return new FloorOptions(
-        widthPixels, palette, idPrefix, family, litZones, litOpenings, marks, coverage, walks);
+        widthPixels, palette, idPrefix, family, litZones, litOpenings, marks, coverage, walks, radio);
   }
 
   public FloorOptions lit(Set<Integer> zones, Set<String> openings) {
     return new FloorOptions(
-        widthPixels, palette, idPrefix, faces, zones, openings, marks, coverage, walks);
+        widthPixels, palette, idPrefix, faces, zones, openings, marks, coverage, walks, radio);
   }
 
   public FloorOptions marks(List<FloorMark> flags) {
     return new FloorOptions(
-        widthPixels, palette, idPrefix, faces, litZones, litOpenings, flags, coverage, walks);
+        widthPixels, palette, idPrefix, faces, litZones, litOpenings, flags, coverage, walks, radio);
   }
 
   public FloorOptions coverage(CoverageMap map) {
@@ -111,12 +116,23 @@ public record FloorOptions(
         litOpenings,
         marks,
         Optional.of(map),
-        walks);
+        walks,
+        radio);
   }
 
   public FloorOptions walks(List<SiteWalk> timed) {
     return new FloorOptions(
-        widthPixels, palette, idPrefix, faces, litZones, litOpenings, marks, coverage, timed);
+        widthPixels, palette, idPrefix, faces, litZones, litOpenings, marks, coverage, timed, radio);
+  }
+
+  public FloorOptions radio(List<RadioMap> margins) {
+    return new FloorOptions(
+        widthPixels, palette, idPrefix, faces, litZones, litOpenings, marks, coverage, walks, margins);
+  }
+
+  /** The margins over a floor. */
+  Optional<RadioMap> radioOf(String floor) {
+    return radio.stream().filter(map -> map.floor().name().equals(floor)).findFirst();
   }
 
   boolean isNarrow() {

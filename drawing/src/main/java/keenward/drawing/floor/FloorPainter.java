@@ -90,6 +90,9 @@ final class FloorPainter {
         .coverage()
         .ifPresent(
             map -> new CoveragePainter(svg, palette, layout.frame()).paint(map, floor.name()));
+    options
+        .radioOf(floor.name())
+        .ifPresent(map -> new RadioPainter(svg, palette, layout.frame()).paint(map));
     openingsUnderLight();
     new WallPainter(svg, palette).paint(floor.walls(), layout.frame());
     openings();
@@ -581,6 +584,8 @@ final class FloorPainter {
       case Legend.Entry.Seen() -> CoveragePainter.seenSample(svg, palette, at);
       case Legend.Entry.Heard() -> CoveragePainter.heardSample(svg, palette, at);
       case Legend.Entry.Beam() -> CoveragePainter.beamSample(svg, palette, at);
+      case Legend.Entry.OfRadio(RadioPainter.Band band, double ignored) ->
+          RadioPainter.sample(svg, palette, band, at);
       case Legend.Entry.Unseen() -> CoveragePainter.unseenSample(svg, palette, at);
       case Legend.Entry.Letter(String letter, String ignored) ->
           text(letter, at.x(), at.y() + 11 * BASELINE, 11, true, Ink.TEXT, "middle");

@@ -122,6 +122,13 @@ record Legend(Spot heading, List<Placed> entries, List<Note> notes, double botto
       }
     }
 
+    record OfRadio(RadioPainter.Band band, double reserveDecibels) implements Entry {
+      @Override
+      public String caption() {
+        return band.caption(reserveDecibels);
+      }
+    }
+
     record OfWalk(SiteWalk.Kind kind) implements Entry {
       @Override
       public String caption() {
@@ -253,6 +260,11 @@ record Legend(Spot heading, List<Placed> entries, List<Note> notes, double botto
         entries.add(new Entry.Unseen());
       }
     }
+    options
+        .radioOf(floor.name())
+        .ifPresent(map ->
+            RadioPainter.bands(map)
+                .forEach(band -> entries.add(new Entry.OfRadio(band, map.reserveDecibels()))));
     Set<SiteWalk.Kind> walks = EnumSet.noneOf(SiteWalk.Kind.class);
     layout.walks().forEach(walk -> walks.add(walk.kind()));
     walks.forEach(kind -> entries.add(new Entry.OfWalk(kind)));

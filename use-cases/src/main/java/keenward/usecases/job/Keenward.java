@@ -11,6 +11,7 @@ import keenward.usecases.order.KeyIn;
 import keenward.usecases.order.KeyInMaker;
 import keenward.usecases.panel.PanelFinder;
 import keenward.usecases.panel.PanelInUse;
+import keenward.usecases.radio.SiteRadio;
 import keenward.usecases.rehearse.Rehearser;
 import keenward.usecases.site.BadInput;
 import keenward.usecases.site.SiteFile;
@@ -73,6 +74,12 @@ public final class Keenward {
     return TimedWalks.between(site, input(site, panel(site, options), options), from, to);
   }
 
+  /** How radio devices are heard. */
+  public SiteRadio radio(SiteFile site, JobOptions options) throws BadInput {
+    CheckInput input = input(site, panel(site, options), options);
+    return SiteRadio.of(site, input.building(), input.radio());
+  }
+
   /** Where detectors and keypads could go. */
   public SiteSuggestion suggest(SiteFile site, Wish wish, JobOptions options, Progress progress)
       throws BadInput {
@@ -94,6 +101,7 @@ public final class Keenward {
         input.walks(),
         Checks.run(input),
         input.power(),
+        input.radio(),
         Rehearser.standard(site, panel, input.building(), progress),
         keyIn(site, panel, options, progress),
         TestPlan.of(site.plan(), panel.defaults()),

@@ -7,6 +7,7 @@ import keenward.core.building.walking.SiteWalks;
 import keenward.core.electrical.PowerAssessment;
 import keenward.core.plan.Settings;
 import keenward.core.proof.TestPlan;
+import keenward.core.radio.RadioAssessment;
 import keenward.core.rules.CheckResult;
 import keenward.usecases.order.KeyIn;
 import keenward.usecases.panel.PanelInUse;
@@ -25,6 +26,7 @@ import keenward.usecases.site.SiteFile;
  * @param walks the walks that delays depend on
  * @param check findings
  * @param power sums of supplies, batteries and cables
+ * @param radio how radio devices are heard
  * @param rehearsal scenarios worth seeing
  * @param keyIn order with proof, or entry sheet
  * @param testPlan what to test
@@ -40,6 +42,7 @@ public record SiteJob(
     SiteWalks walks,
     CheckResult check,
     PowerAssessment power,
+    RadioAssessment radio,
     SiteRehearsal rehearsal,
     KeyIn keyIn,
     TestPlan testPlan,

@@ -45,7 +45,7 @@ public final class FalseMissingReports implements Rule {
                     Hall:   { use: hall, outline: [[0, 0], [6, 0], [6, 4], [0, 4]] }
                     Garage: { use: garage, outline: [[6, 0], [12, 0], [12, 4], [6, 4]] }
               devices:
-                Window contact: { kind: contact, wiring: radio, serial: "61 2208 16", room: Garage, at: [11, 2], frequency: 868.3 MHz, radio power: 10 dBm, check-in: 60 min, measured level: -90 dBm }
+                Window contact: { kind: contact, wiring: radio, serial: "61 2208 16", room: Garage, at: [11, 2], frequency: 868.3 MHz, radio power: -34 dBm, check-in: 60 min, measured level: -90 dBm }
                 Receiver: { kind: receiver, wiring: bus, room: Hall, at: [1, 2], sensitivity: -100 dBm, frequency: 868.3 MHz }
               zones:
                 1: { name: Window, response: instant, device: Window contact }
@@ -62,7 +62,7 @@ public final class FalseMissingReports implements Rule {
                     Hall:   { use: hall, outline: [[0, 0], [6, 0], [6, 4], [0, 4]] }
                     Garage: { use: garage, outline: [[6, 0], [12, 0], [12, 4], [6, 4]] }
               devices:
-                Window contact: { kind: contact, wiring: radio, serial: "61 2208 16", room: Garage, at: [11, 2], frequency: 868.3 MHz, radio power: 10 dBm, check-in: 60 min, measured level: -90 dBm }
+                Window contact: { kind: contact, wiring: radio, serial: "61 2208 16", room: Garage, at: [11, 2], frequency: 868.3 MHz, radio power: -34 dBm, check-in: 60 min, measured level: -90 dBm }
                 Receiver: { kind: receiver, wiring: bus, room: Hall, at: [1, 2], sensitivity: -100 dBm, frequency: 868.3 MHz }
               zones:
                 1: { name: Window, response: instant, device: Window contact }
@@ -79,7 +79,7 @@ public final class FalseMissingReports implements Rule {
                     Hall:   { use: hall, outline: [[0, 0], [6, 0], [6, 4], [0, 4]] }
                     Garage: { use: garage, outline: [[6, 0], [12, 0], [12, 4], [6, 4]] }
               devices:
-                Window contact: { kind: contact, wiring: radio, serial: "61 2208 16", room: Garage, at: [11, 2], frequency: 868.3 MHz, radio power: 10 dBm, check-in: 60 min, measured level: -83 dBm }
+                Window contact: { kind: contact, wiring: radio, serial: "61 2208 16", room: Garage, at: [11, 2], frequency: 868.3 MHz, radio power: -34 dBm, check-in: 60 min, measured level: -83 dBm }
                 Receiver: { kind: receiver, wiring: bus, room: Hall, at: [1, 2], sensitivity: -100 dBm, frequency: 868.3 MHz }
               zones:
                 1: { name: Window, response: instant, device: Window contact }

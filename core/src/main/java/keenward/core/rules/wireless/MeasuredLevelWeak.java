@@ -43,7 +43,7 @@ public final class MeasuredLevelWeak implements Rule {
                     Hall:   { use: hall, outline: [[0, 0], [6, 0], [6, 4], [0, 4]] }
                     Garage: { use: garage, outline: [[6, 0], [12, 0], [12, 4], [6, 4]] }
               devices:
-                Window contact: { kind: contact, wiring: radio, serial: "61 2208 16", room: Garage, at: [11, 2], frequency: 868.3 MHz, radio power: -20 dBm, check-in: 60 min, measured level: -91 dBm }
+                Window contact: { kind: contact, wiring: radio, serial: "61 2208 16", room: Garage, at: [11, 2], frequency: 868.3 MHz, radio power: -30 dBm, check-in: 60 min, measured level: -91 dBm }
                 Receiver: { kind: receiver, wiring: bus, room: Hall, at: [1, 2], sensitivity: -100 dBm, frequency: 868.3 MHz }
               zones:
                 1: { name: Window, response: instant, device: Window contact }
@@ -60,7 +60,7 @@ public final class MeasuredLevelWeak implements Rule {
                     Hall:   { use: hall, outline: [[0, 0], [6, 0], [6, 4], [0, 4]] }
                     Garage: { use: garage, outline: [[6, 0], [12, 0], [12, 4], [6, 4]] }
               devices:
-                Window contact: { kind: contact, wiring: radio, serial: "61 2208 16", room: Garage, at: [11, 2], frequency: 868.3 MHz, radio power: -20 dBm, check-in: 60 min, measured level: -76 dBm }
+                Window contact: { kind: contact, wiring: radio, serial: "61 2208 16", room: Garage, at: [11, 2], frequency: 868.3 MHz, radio power: -30 dBm, check-in: 60 min, measured level: -76 dBm }
                 Receiver: { kind: receiver, wiring: bus, room: Hall, at: [1, 2], sensitivity: -100 dBm, frequency: 868.3 MHz }
               zones:
                 1: { name: Window, response: instant, device: Window contact }
@@ -77,7 +77,7 @@ public final class MeasuredLevelWeak implements Rule {
                     Hall:   { use: hall, outline: [[0, 0], [6, 0], [6, 4], [0, 4]] }
                     Garage: { use: garage, outline: [[6, 0], [12, 0], [12, 4], [6, 4]] }
               devices:
-                Window contact: { kind: contact, wiring: radio, serial: "61 2208 16", room: Garage, at: [11, 2], frequency: 868.3 MHz, radio power: -20 dBm, check-in: 60 min, measured level: -89 dBm }
+                Window contact: { kind: contact, wiring: radio, serial: "61 2208 16", room: Garage, at: [11, 2], frequency: 868.3 MHz, radio power: -30 dBm, check-in: 60 min, measured level: -89 dBm }
                 Receiver: { kind: receiver, wiring: bus, room: Hall, at: [1, 2], sensitivity: -100 dBm, frequency: 868.3 MHz }
               zones:
                 1: { name: Window, response: instant, device: Window contact }

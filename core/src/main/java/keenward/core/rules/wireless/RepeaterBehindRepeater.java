@@ -44,10 +44,10 @@ public final class RepeaterBehindRepeater implements Rule {
                   walls:
                     - { between: [Hall, Garage], material: metal }
               devices:
-                Window contact: { kind: contact, wiring: radio, serial: "61 2208 16", room: Garage, at: [11, 2], frequency: 868.3 MHz, radio power: -25 dBm, check-in: 60 min }
-                Receiver: { kind: receiver, wiring: bus, room: Hall, at: [1, 2], sensitivity: -50 dBm, frequency: 868.3 MHz }
-                Near repeater: { kind: repeater, wiring: wired, room: Hall, at: [4, 2], sensitivity: -55 dBm, frequency: 868.3 MHz, radio power: 20 dBm }
-                Far repeater: { kind: repeater, wiring: wired, room: Garage, at: [10, 2], sensitivity: -80 dBm, frequency: 868.3 MHz, radio power: 20 dBm }
+                Window contact: { kind: contact, wiring: radio, serial: "61 2208 16", room: Garage, at: [11, 2], frequency: 868.3 MHz, radio power: -10 dBm, check-in: 60 min }
+                Receiver: { kind: receiver, wiring: bus, room: Hall, at: [1, 2], sensitivity: -60 dBm, frequency: 868.3 MHz }
+                Near repeater: { kind: repeater, wiring: wired, room: Hall, at: [4, 2], sensitivity: -100 dBm, frequency: 868.3 MHz, radio power: 20 dBm }
+                Far repeater: { kind: repeater, wiring: wired, room: Garage, at: [10, 2], sensitivity: -100 dBm, frequency: 868.3 MHz, radio power: 20 dBm }
               zones:
                 1: { name: Window, response: instant, device: Window contact }
               """)
@@ -65,9 +65,9 @@ public final class RepeaterBehindRepeater implements Rule {
                   walls:
                     - { between: [Hall, Garage], material: metal }
               devices:
-                Window contact: { kind: contact, wiring: radio, serial: "61 2208 16", room: Garage, at: [11, 2], frequency: 868.3 MHz, radio power: -25 dBm, check-in: 60 min }
-                Receiver: { kind: receiver, wiring: bus, room: Hall, at: [1, 2], sensitivity: -50 dBm, frequency: 868.3 MHz }
-                Far repeater: { kind: repeater, wiring: wired, room: Garage, at: [10, 2], sensitivity: -80 dBm, frequency: 868.3 MHz, radio power: 60 dBm }
+                Window contact: { kind: contact, wiring: radio, serial: "61 2208 16", room: Garage, at: [11, 2], frequency: 868.3 MHz, radio power: -10 dBm, check-in: 60 min }
+                Receiver: { kind: receiver, wiring: bus, room: Hall, at: [1, 2], sensitivity: -60 dBm, frequency: 868.3 MHz }
+                Garage receiver: { kind: receiver, wiring: bus, room: Garage, at: [10, 2], sensitivity: -100 dBm, frequency: 868.3 MHz }
               zones:
                 1: { name: Window, response: instant, device: Window contact }
               """)
@@ -85,10 +85,10 @@ public final class RepeaterBehindRepeater implements Rule {
                   walls:
                     - { between: [Hall, Garage], material: metal }
               devices:
-                Window contact: { kind: contact, wiring: radio, serial: "61 2208 16", room: Garage, at: [11, 2], frequency: 868.3 MHz, radio power: -25 dBm, check-in: 60 min }
-                Receiver: { kind: receiver, wiring: bus, room: Hall, at: [1, 2], sensitivity: -50 dBm, frequency: 868.3 MHz }
-                Near repeater: { kind: repeater, wiring: wired, room: Hall, at: [4, 2], sensitivity: -55 dBm, frequency: 868.3 MHz, radio power: 20 dBm }
-                Far repeater: { kind: repeater, wiring: wired, room: Garage, at: [10, 2], sensitivity: -80 dBm, frequency: 868.3 MHz, radio power: 60 dBm }
+                Window contact: { kind: contact, wiring: radio, serial: "61 2208 16", room: Garage, at: [11, 2], frequency: 868.3 MHz, radio power: -10 dBm, check-in: 60 min }
+                Receiver: { kind: receiver, wiring: bus, room: Hall, at: [1, 2], sensitivity: -100 dBm, frequency: 868.3 MHz }
+                Near repeater: { kind: repeater, wiring: wired, room: Hall, at: [4, 2], sensitivity: -100 dBm, frequency: 868.3 MHz, radio power: 20 dBm }
+                Far repeater: { kind: repeater, wiring: wired, room: Garage, at: [10, 2], sensitivity: -100 dBm, frequency: 868.3 MHz, radio power: 20 dBm }
               zones:
                 1: { name: Window, response: instant, device: Window contact }
               """)
