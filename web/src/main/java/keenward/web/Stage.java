@@ -12,6 +12,8 @@ public enum Stage {
   FINDINGS("Findings"),
   /** What it draws. */
   POWER("Power"),
+  /** How its radio is heard. */
+  RADIO("Radio"),
   /** What it will do. */
   REHEARSAL("Rehearsal"),
   /** What to press. */

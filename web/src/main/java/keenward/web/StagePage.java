@@ -4,6 +4,7 @@ import java.util.List;
 import keenward.core.electrical.loop.LoopAssessment;
 import keenward.usecases.job.SiteJob;
 import keenward.usecases.pictures.Pictures;
+import keenward.usecases.radio.SiteRadio;
 import keenward.usecases.rehearse.RehearsedScenario;
 import keenward.usecases.trace.TracedFloor;
 
@@ -44,6 +45,16 @@ public record StagePage(String name, SiteJob job, Stage stage) {
   /** What the panel reads of every loop. */
   public LoopAssessment loops() {
     return LoopAssessment.of(job.site().plan());
+  }
+
+  /** How radio devices are heard. */
+  public SiteRadio radio() {
+    return SiteRadio.of(job.site(), job.building(), job.radio());
+  }
+
+  /** Drawings of the floors with the margins of radio over them. */
+  public List<Pictures.Both> radioMaps(SiteRadio radio) {
+    return Pictures.radio(job, radio.maps());
   }
 
   /** Bars of loads and batteries. */

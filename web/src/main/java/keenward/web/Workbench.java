@@ -129,7 +129,7 @@ public final class Workbench implements AutoCloseable {
                   job.site(),
                   number(request.queryParam("zone"), 100_000),
                   request.queryParam("measured")));
-      case PLAN, FINDINGS, ORDER, TESTS -> {
+      case PLAN, FINDINGS, RADIO, ORDER, TESTS -> {
         // The page itself holds all that these show.
       }
     }

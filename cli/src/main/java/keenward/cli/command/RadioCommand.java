@@ -34,9 +34,7 @@ public final class RadioCommand implements Callable<Integer> {
   @Override
   public Integer call() throws BadInput {
     SiteRadio radio =
-        surroundings
-            .keenward()
-            .radio(SiteFiles.load(site), new JobChoices().options(surroundings));
+        surroundings.keenward().radio(SiteFiles.load(site), new JobChoices().options(surroundings));
     surroundings
         .out()
         .print(

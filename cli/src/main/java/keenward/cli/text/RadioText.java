@@ -27,13 +27,13 @@ public final class RadioText {
       return page.toString();
     }
     if (!radio.routes().isEmpty()) {
+      page.paragraph(2, RadioWords.fit(radio)).gap();
       List<List<String>> rows = new ArrayList<>();
       rows.add(List.of("device", "heard by", "reckoned", "measured", "margin", ""));
       radio.routes().forEach(route -> rows.add(row(route)));
       page.table(rows);
     }
     places(page, site);
-    page.gap().paragraph(2, RadioWords.fit(radio));
     for (RadioRoute route : radio.routes()) {
       page.heading(route.sender().name());
       for (RadioLink link : route.links()) {
@@ -41,10 +41,6 @@ public final class RadioText {
           page.line("  From '" + link.sender().name() + "' to '" + link.listener().name() + "'");
         }
         link.lines().forEach(line -> page.hanging("  ", 6, line.text()));
-        radio
-            .fit()
-            .ifPresent(fit ->
-                page.hanging("  ", 6, RadioWords.refitted(radio, link)));
       }
       radio.supervised().stream()
           .filter(each -> each.device().equals(route.sender()))

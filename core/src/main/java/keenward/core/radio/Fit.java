@@ -81,8 +81,8 @@ public record Fit(double offsetDecibels, double wallScale, double sigmaDecibels,
     return wallScale != 1;
   }
 
-  /** A level reckoned by the house. */
-  double level(double predicted, double obstacleDecibels) {
-    return predicted + offsetDecibels + (1 - wallScale) * obstacleDecibels;
+  /** By how much a level is stronger in the house than in the drawing. */
+  double houseDecibels(double obstacleDecibels) {
+    return offsetDecibels + (1 - wallScale) * obstacleDecibels;
   }
 }

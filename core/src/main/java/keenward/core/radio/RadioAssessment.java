@@ -54,6 +54,7 @@ public final class RadioAssessment {
   private final List<Supervision> supervised = new ArrayList<>();
   private final List<Device> onNoFrequency = new ArrayList<>();
   private final Set<MissingFact> notAssessed = new LinkedHashSet<>();
+  private final List<Fit.Sample> samples;
   private final Fit fit;
 
   /**
@@ -81,9 +82,15 @@ public final class RadioAssessment {
       findStations();
       findLinks();
       sending.forEach(this::findRoute);
-      routes.forEach(this::supervise);
     }
-    fit = Fit.of(samples()).orElse(Fit.NONE);
+    samples = samples();
+    fit = Fit.of(samples).orElse(Fit.NONE);
+    if (fit.measurements() > 0) {
+      links.replaceAll(link -> link.fitted(fit));
+      routes.clear();
+      sending.forEach(this::findRoute);
+    }
+    routes.forEach(this::supervise);
   }
 
   /** The radio of a plan. */
@@ -216,6 +223,7 @@ public final class RadioAssessment {
                   path,
                   sender.level(),
                   listener.level(),
+                  Fit.NONE,
                   building.premises()));
         }
       }
@@ -261,7 +269,8 @@ public final class RadioAssessment {
           .measured()
           .ifPresent(measured ->
               samples.add(
-                  new Fit.Sample(first.path().obstacleDecibels(), first.level(), measured)));
+                  new Fit.Sample(
+                      first.path().obstacleDecibels(), first.levelOfDrawing(), measured)));
     }
     return samples;
   }
@@ -346,12 +355,7 @@ public final class RadioAssessment {
 
   /** How many measured levels the plan gives of senders that were reckoned too. */
   public int measurements() {
-    return samples().size();
-  }
-
-  /** The level of a link as the refitted model has it, in dBm. */
-  public double refitted(RadioLink link) {
-    return fit.level(link.level(), link.path().obstacleDecibels());
+    return samples.size();
   }
 
   /**

@@ -18,6 +18,7 @@ import keenward.core.plan.PremisesKind;
  * @param path the way between them
  * @param powerDecibelMilliwatts e.i.r.p. of the sender
  * @param sensitivityDecibelMilliwatts the weakest level that the listener understands
+ * @param fit what the house was measured to do; {@link Fit#NONE} where too little was measured
  * @param premises kind of premises, where the plan says it
  */
 public record RadioLink(
@@ -26,13 +27,34 @@ public record RadioLink(
     RadioPath path,
     double powerDecibelMilliwatts,
     double sensitivityDecibelMilliwatts,
+    Fit fit,
     Optional<PremisesKind> premises) {
 
   private static final String FROM_PLAN = "the plan";
 
-  /** The level at the listener, in dBm, as reckoned from the drawing. */
+  /** The level at the listener, in dBm, as reckoned from the drawing and fitted to the house. */
   public double level() {
+    return levelOfDrawing() + houseDecibels();
+  }
+
+  /** The same from the drawing alone. */
+  double levelOfDrawing() {
     return powerDecibelMilliwatts - path.freeSpaceDecibels() - path.obstacleDecibels();
+  }
+
+  private double houseDecibels() {
+    return fit.houseDecibels(path.obstacleDecibels());
+  }
+
+  RadioLink fitted(Fit house) {
+    return new RadioLink(
+        sender,
+        listener,
+        path,
+        powerDecibelMilliwatts,
+        sensitivityDecibelMilliwatts,
+        house,
+        premises);
   }
 
   /** How far the level lies above the sensitivity. */
@@ -80,6 +102,20 @@ public record RadioLink(
                 count * crossed.obstacle().decibels(),
                 "dB",
                 crossed.obstacle().source())));
+    if (fit.measurements() > 0) {
+      lines.add(
+          Explained.known(
+              "The house against the drawing",
+              decibels(fit.offsetDecibels())
+                  + " dB + (1 - "
+                  + Figures.text(fit.wallScale())
+                  + ") x "
+                  + decibels(path.obstacleDecibels())
+                  + " dB",
+              houseDecibels(),
+              "dB",
+              "fitted to " + fit.measurements() + " measurements"));
+    }
     lines.add(
         Explained.known(
             "Level at '" + listener.name() + "'",
@@ -88,7 +124,8 @@ public record RadioLink(
                 + decibels(path.freeSpaceDecibels())
                 + " dB - "
                 + decibels(path.obstacleDecibels())
-                + " dB",
+                + " dB"
+                + (fit.measurements() > 0 ? " + (" + decibels(houseDecibels()) + " dB)" : ""),
             level(),
             "dBm",
             FROM_PLAN));

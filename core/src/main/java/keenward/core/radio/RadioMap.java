@@ -47,13 +47,18 @@ public final class RadioMap {
       return maps;
     }
     double reserve =
-        new Shadowing(SiteGeneral.of(radio.building().premises()).sigmaDecibels()).reserveDecibels();
+        new Shadowing(SiteGeneral.of(radio.building().premises()).sigmaDecibels())
+            .reserveDecibels();
     for (FloorGeometry floor : radio.building().building().floors()) {
       if (!floor.rooms().isEmpty()) {
         Grid grid = Grid.over(floor.rooms(), FINEST_METRES);
         maps.add(
             new RadioMap(
-                floor, grid, margins(radio, floor, grid, weakest.get()), weakest.get().device(), reserve));
+                floor,
+                grid,
+                margins(radio, floor, grid, weakest.get()),
+                weakest.get().device(),
+                reserve));
       }
     }
     return maps;

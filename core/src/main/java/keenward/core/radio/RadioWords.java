@@ -46,7 +46,7 @@ public final class RadioWords {
                     : "")
                 + "; what is left over has a standard deviation of "
                 + decibels(fit.sigmaDecibels())
-                + " dB. Map and proposed places count with it.")
+                + " dB. All that follows counts with it.")
         .orElseGet(() ->
             "Not fitted to the house: "
                 + count
@@ -55,11 +55,6 @@ public final class RadioWords {
                 + ", at least "
                 + Fit.LEAST_FOR_OFFSET
                 + " are needed; add `measured level: -71 dBm` to devices.");
-  }
-
-  /** The level that the fitted model expects. */
-  public static String refitted(RadioAssessment radio, RadioLink link) {
-    return "Level as fitted to the house: " + decibels(radio.refitted(link)) + " dBm";
   }
 
   /** Where one receiver would hear best, and how the present ones do. */

@@ -65,9 +65,9 @@ public record Supervision(
     return SECONDS_A_YEAR / checkInSeconds * (1 - lost) * Math.pow(lost, messages());
   }
 
-  /** Share of time on the air, in per cent. */
-  public double airPercent() {
-    return 100 * MESSAGE_SECONDS / checkInSeconds;
+  /** Time on the air. */
+  public double airSecondsAnHour() {
+    return 3600 * MESSAGE_SECONDS / checkInSeconds;
   }
 
   /** The sum, line by line. */
@@ -87,8 +87,8 @@ public record Supervision(
                 + String.join(
                     " and ",
                     marginDecibels.stream().map(each -> Figures.text(each, "dB") + " dB").toList()),
-            100 * fadedShare(),
-            "%",
+            1e6 * fadedShare(),
+            "in a million",
             "Rayleigh fading, textbook"));
     lines.add(
         Explained.known(
@@ -98,8 +98,8 @@ public record Supervision(
                 + " s x "
                 + Figures.text(othersASecond)
                 + " messages/s)",
-            100 * collidedShare(),
-            "%",
+            1e6 * collidedShare(),
+            "in a million",
             "pure ALOHA, common practice; length of a message common practice, no source"));
     lines.add(
         Explained.known(
@@ -111,13 +111,13 @@ public record Supervision(
     lines.add(
         Explained.known(
             "Time on the air",
-            "100 x "
+            "3600 x "
                 + Figures.text(MESSAGE_SECONDS)
                 + " s / "
                 + Figures.text(checkInSeconds)
                 + " s",
-            airPercent(),
-            "%",
+            airSecondsAnHour(),
+            "s an hour",
             limit(megahertz).orElse("")));
     return lines;
   }
@@ -126,23 +126,23 @@ public record Supervision(
   private static Optional<String> limit(double megahertz) {
     String europe = "ERC/REC 70-03 allows ";
     if (megahertz >= 868.0 && megahertz <= 868.6) {
-      return Optional.of(europe + "1 % without listening first, from memory");
+      return Optional.of(europe + "1 % without listening first, 36 s an hour; from memory");
     }
     if (megahertz > 868.6 && megahertz <= 868.7 || megahertz > 869.3 && megahertz <= 869.4) {
-      return Optional.of(europe + "alarms 1 %");
+      return Optional.of(europe + "alarms 1 %, 36 s an hour");
     }
     if (megahertz >= 869.2 && megahertz <= 869.3) {
-      return Optional.of(europe + "alarms 0.1 %");
+      return Optional.of(europe + "alarms 0.1 %, 3.6 s an hour");
     }
     if (megahertz >= 869.65 && megahertz <= 869.7) {
-      return Optional.of(europe + "alarms 10 %");
+      return Optional.of(europe + "alarms 10 %, 360 s an hour");
     }
     if (megahertz >= 433.05 && megahertz <= 434.79) {
       return Optional.of(
-          europe + "10 %, from memory; 47 CFR 15.231(a)(3) allows 2 s an hour, which is 0.056 %");
+          europe + "10 %, 360 s an hour, from memory; 47 CFR 15.231(a)(3) allows 2 s an hour");
     }
     if (megahertz >= 260 && megahertz <= 470) {
-      return Optional.of("47 CFR 15.231(a)(3) allows 2 s an hour, which is 0.056 %");
+      return Optional.of("47 CFR 15.231(a)(3) allows 2 s an hour");
     }
     return Optional.empty();
   }

@@ -292,7 +292,7 @@ class RadioAssessmentTest {
     assertThat(both.measurements()).isEqualTo(7);
     RadioAssessment radio = assess(measured(-3, 1.5, 7));
     RadioLink link = radio.links().getFirst();
-    assertThat(radio.refitted(link)).isCloseTo(link.measured().orElseThrow(), within(0.005));
+    assertThat(link.level()).isCloseTo(link.measured().orElseThrow(), within(0.005));
   }
 
   /** Residuals 1, -1, 1, -1 about an offset leave sqrt(4 / 3). */
@@ -449,6 +449,6 @@ class RadioAssessmentTest {
         new Supervision(radio.links().getFirst().sender(), 900, 7200, 0.5, List.of(10.0, 10.0));
     assertThat(crowded.collidedShare()).isCloseTo(1 - Math.exp(-0.1), within(1e-9));
     assertThat(crowded.lostShare()).isCloseTo(1 - Math.exp(-0.3), within(1e-9));
-    assertThat(crowded.airPercent()).isCloseTo(100 * 0.1 / 900, within(1e-12));
+    assertThat(crowded.airSecondsAnHour()).isCloseTo(0.4, within(1e-12));
   }
 }

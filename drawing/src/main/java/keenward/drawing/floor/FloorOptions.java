@@ -93,7 +93,16 @@ public record FloorOptions(
 
   public FloorOptions faces(String family) {
     return new FloorOptions(
-        widthPixels, palette, idPrefix, family, litZones, litOpenings, marks, coverage, walks, radio);
+        widthPixels,
+        palette,
+        idPrefix,
+        family,
+        litZones,
+        litOpenings,
+        marks,
+        coverage,
+        walks,
+        radio);
   }
 
   public FloorOptions lit(Set<Integer> zones, Set<String> openings) {
@@ -103,7 +112,16 @@ public record FloorOptions(
 
   public FloorOptions marks(List<FloorMark> flags) {
     return new FloorOptions(
-        widthPixels, palette, idPrefix, faces, litZones, litOpenings, flags, coverage, walks, radio);
+        widthPixels,
+        palette,
+        idPrefix,
+        faces,
+        litZones,
+        litOpenings,
+        flags,
+        coverage,
+        walks,
+        radio);
   }
 
   public FloorOptions coverage(CoverageMap map) {
@@ -122,12 +140,30 @@ public record FloorOptions(
 
   public FloorOptions walks(List<SiteWalk> timed) {
     return new FloorOptions(
-        widthPixels, palette, idPrefix, faces, litZones, litOpenings, marks, coverage, timed, radio);
+        widthPixels,
+        palette,
+        idPrefix,
+        faces,
+        litZones,
+        litOpenings,
+        marks,
+        coverage,
+        timed,
+        radio);
   }
 
   public FloorOptions radio(List<RadioMap> margins) {
     return new FloorOptions(
-        widthPixels, palette, idPrefix, faces, litZones, litOpenings, marks, coverage, walks, margins);
+        widthPixels,
+        palette,
+        idPrefix,
+        faces,
+        litZones,
+        litOpenings,
+        marks,
+        coverage,
+        walks,
+        margins);
   }
 
   /** The margins over a floor. */

@@ -84,12 +84,13 @@ final class RadioPainter {
 
   void paint(RadioMap map) {
     svg.open("g", "class", "radio");
-    blocks(map).forEach((band, blocks) -> {
-      svg.open("g", "class", "radio-" + band.name().toLowerCase(Locale.ROOT));
-      svg.text("title", band.caption(map.reserveDecibels()));
-      fill(svg, palette, band, blocks);
-      svg.close();
-    });
+    blocks(map)
+        .forEach((band, blocks) -> {
+          svg.open("g", "class", "radio-" + band.name().toLowerCase(Locale.ROOT));
+          svg.text("title", band.caption(map.reserveDecibels()));
+          fill(svg, palette, band, blocks);
+          svg.close();
+        });
     svg.close();
   }
 
@@ -165,9 +166,7 @@ final class RadioPainter {
         svg,
         palette,
         band,
-        List.of(
-            List.of(
-                at.plus(-10, -6), at.plus(10, -6), at.plus(10, 6), at.plus(-10, 6))));
+        List.of(List.of(at.plus(-10, -6), at.plus(10, -6), at.plus(10, 6), at.plus(-10, 6))));
     svg.element(
         "rect",
         "x",
@@ -203,8 +202,7 @@ final class RadioPainter {
               "shape-rendering",
               "crispEdges");
       case WEAK -> lines(svg, palette.of(Ink.WARNING), slants(blocks, 1));
-      case NOTHING ->
-          lines(svg, palette.of(Ink.ERROR), slants(blocks, 1) + slants(blocks, -1));
+      case NOTHING -> lines(svg, palette.of(Ink.ERROR), slants(blocks, 1) + slants(blocks, -1));
     }
   }
 

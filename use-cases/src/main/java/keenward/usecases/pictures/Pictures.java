@@ -13,6 +13,7 @@ import keenward.core.electrical.Certainty;
 import keenward.core.electrical.Explained;
 import keenward.core.electrical.PowerBudget;
 import keenward.core.quantities.Current;
+import keenward.core.radio.RadioMap;
 import keenward.core.rehearsal.scenario.Row;
 import keenward.core.rehearsal.scenario.RowKind;
 import keenward.core.rehearsal.scenario.Timeline;
@@ -90,6 +91,14 @@ public final class Pictures {
     return both(job, FloorOptions.desk().walks(walks), FloorOptions.phone().walks(walks), "walk-")
         .stream()
         .filter(both -> walks.stream().anyMatch(walk -> walk.time().route().isOn(both.name())))
+        .toList();
+  }
+
+  /** The floors with the margins of radio over them. */
+  public static List<Both> radio(SiteJob job, List<RadioMap> maps) {
+    return both(job, FloorOptions.desk().radio(maps), FloorOptions.phone().radio(maps), "radio-")
+        .stream()
+        .filter(both -> maps.stream().anyMatch(map -> map.floor().name().equals(both.name())))
         .toList();
   }
 

@@ -1,7 +1,6 @@
 package keenward.usecases.radio;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import keenward.core.building.Building;
 import keenward.core.radio.RadioAssessment;

@@ -2,7 +2,6 @@ package keenward.core.rules.wireless;
 
 import java.util.List;
 import keenward.core.plan.PlanPath;
-import keenward.core.radio.RadioAssessment;
 import keenward.core.radio.RadioLink;
 import keenward.core.radio.RadioRoute;
 import keenward.core.rules.CheckInput;
@@ -95,14 +94,13 @@ public final class MeasuredFarFromReckoned implements Rule {
 
   @Override
   public void check(CheckInput input, Report report) {
-    RadioAssessment radio = input.radio();
-    for (RadioRoute route : radio.routes()) {
+    for (RadioRoute route : input.radio().routes()) {
       RadioLink link = route.links().getFirst();
       if (link.measured().isEmpty()) {
         continue;
       }
       report.judged();
-      double off = link.measured().get() - radio.refitted(link);
+      double off = link.measured().get() - link.level();
       if (Math.abs(off) > 2 * link.shadowing().sigmaDecibels()) {
         String device = link.sender().name();
         report.found(
@@ -114,7 +112,7 @@ public final class MeasuredFarFromReckoned implements Rule {
                 + " dB "
                 + (off < 0 ? "weaker" : "stronger")
                 + " than the drawing lets expect ("
-                + Math.round(radio.refitted(link))
+                + Math.round(link.level())
                 + " dBm).",
             "Measure again; then put right its place, its power or the walls between.",
             Involved.devices(List.of(device)));
