@@ -110,6 +110,7 @@ class MainTest {
         "power",
         "wiring",
         "loops",
+        "radio",
         "coverage",
         "walks",
         "suggest",
@@ -250,6 +251,7 @@ class MainTest {
         "power",
         "wiring",
         "loops",
+        "radio",
         "coverage",
         "walks",
         "suggest",
@@ -492,6 +494,7 @@ class MainTest {
         "power",
         "wiring",
         "loops",
+        "radio",
         "coverage",
         "walks",
         "suggest",
@@ -505,6 +508,53 @@ class MainTest {
         JsonMapper.shared()
             .readTree(CommandLineRun.of(command, site.toString(), "--format", "json").out());
     assertThat(json.at("/site").asString()).isEqualTo("Hilltop Kiosk");
+  }
+
+  @Test
+  void reckonsRadioLineByLine() throws IOException {
+    String clinic = CommandLineRun.CLINIC.toString();
+    assertThat(CommandLineRun.of("radio", clinic).out())
+        .contains(
+            "Fitted to 7 measurements",
+            "Loss of the distance: 20 log(4 pi x",
+            "A receiver alone would hear best at",
+            "Walk-test every device");
+    JsonNode json =
+        JsonMapper.shared().readTree(CommandLineRun.of("radio", clinic, "--format", "json").out());
+    assertThat(json.at("/devices")).hasSize(14);
+    assertThat(json.at("/devices/0/links/0/measuredDbm").asDouble()).isEqualTo(-63);
+    assertThat(json.at("/devices/1/links/0").has("measuredDbm")).isFalse();
+    assertThat(json.at("/measurements").asInt()).isEqualTo(7);
+    assertThat(CommandLineRun.of("radio", clinic, "--format", "svg", "--floor", "Upper").out())
+        .startsWith("<svg")
+        .contains("class=\"radio\"", "dB in hand or more");
+    Path site =
+        Files.writeString(
+            folder.resolve("shed.site.yaml"),
+            """
+            keenward: 1
+            site: Shed
+            panel: { radio supervision: 24 h }
+            floors:
+              Ground:
+                wall material: metal
+                rooms:
+                  Hall: { outline: [[0, 0], [6, 0], [6, 4], [0, 4]] }
+                  Shed: { outline: [[6, 0], [12, 0], [12, 4], [6, 4]] }
+            devices:
+              Window: { kind: contact, wiring: radio, room: Shed, at: [11, 2], frequency: 868.3 MHz, radio power: -20 dBm, check-in: 60 min }
+              Door: { kind: contact, wiring: radio, room: Hall, at: [3, 2], frequency: 868.3 MHz, radio power: unknown }
+              Receiver: { kind: receiver, wiring: bus, room: Hall, at: [1, 2], frequency: 868.3 MHz, sensitivity: -95 dBm }
+            zones: { 1: { name: Window, response: instant, device: Window } }
+            """);
+    assertThat(CommandLineRun.of("radio", site.toString()).out())
+        .contains(
+            "not heard",
+            "A repeater would help",
+            "Not fitted to the house: 0 measured levels",
+            "how strong 'Door' sends");
+    assertThat(CommandLineRun.of("radio", site.toString(), "--format", "json").out())
+        .doesNotContain("NaN", "Infinity");
   }
 
   @Test
@@ -541,6 +591,7 @@ class MainTest {
             .readTree(
                 CommandLineRun.of(
                         "loops",
+                        "radio",
                         site.toString(),
                         "--zone",
                         "1",

@@ -55,6 +55,16 @@ public record Grid(
     return new Point(x(number % columns), y(number / columns));
   }
 
+  /** The first column at or right of x, or one past the last. */
+  int columnFrom(double x) {
+    return Math.clamp((long) Math.ceil((x - leftMetres) / stepMetres), 0, columns);
+  }
+
+  /** The first row at or above y, or one past the last. */
+  int rowFrom(double y) {
+    return Math.clamp((long) Math.ceil((y - bottomMetres) / stepMetres), 0, rows);
+  }
+
   double x(int column) {
     return leftMetres + column * stepMetres;
   }

@@ -96,9 +96,23 @@ public final class RadioMap {
     return radio.building().at(from.megahertz()).losses(from.spot(), like, grid, radio.fitOrNone());
   }
 
+  /** Each room asks only the points in the box round it. */
   private static void keepRooms(FloorGeometry floor, Grid grid, double[] values) {
+    boolean[] inside = new boolean[values.length];
+    for (RoomGeometry room : floor.rooms()) {
+      double left = room.outline().stream().mapToDouble(Point::xMetres).min().orElseThrow();
+      double right = room.outline().stream().mapToDouble(Point::xMetres).max().orElseThrow();
+      double low = room.outline().stream().mapToDouble(Point::yMetres).min().orElseThrow();
+      double high = room.outline().stream().mapToDouble(Point::yMetres).max().orElseThrow();
+      for (int row = grid.rowFrom(low); row < grid.rowFrom(high); row++) {
+        for (int column = grid.columnFrom(left); column < grid.columnFrom(right); column++) {
+          int number = row * grid.columns() + column;
+          inside[number] |= room.contains(grid.point(number));
+        }
+      }
+    }
     for (int i = 0; i < values.length; i++) {
-      if (floor.findRoomAt(grid.point(i)).isEmpty()) {
+      if (!inside[i]) {
         values[i] = Double.NaN;
       }
     }

@@ -36,6 +36,7 @@ class OutputTest {
       zones: { 1: { name: Barn door, response: entry-exit } }
       """;
   private static final String BAKERY = demo("bakery/quayside-bakery.site.yaml");
+  private static final String CLINIC = demo("clinic/heron-lane-vets.site.yaml");
   private static final String BOATHOUSE = demo("boathouse/weir-lane-boathouse.site.yaml");
 
   /** A supply about which nearly nothing is known. */
@@ -73,6 +74,20 @@ class OutputTest {
         2: { name: Hatch, response: instant, wiring: single resistor }
       """;
 
+  /** A device that needs a repeater, one of unknown power and one of another band. */
+  private static final String FAINT =
+      """
+      keenward: 1
+      site: Hilltop Kiosk
+      floors: { Ground: { wall material: metal, rooms: { Store: { outline: [[0, 0], [6, 0], [6, 4], [0, 4]] }, Shed: { outline: [[6, 0], [12, 0], [12, 4], [6, 4]] } } } }
+      zones: { 1: { name: Window, response: instant, device: Window } }
+      devices:
+        Window: { kind: contact, wiring: radio, room: Shed, at: [11, 2], frequency: 868.3 MHz, radio power: -20 dBm, check-in: 60 min }
+        Old: { kind: contact, wiring: radio, room: Shed, at: [11, 2], frequency: 433.92 MHz, radio power: -20 dBm, check-in: 60 min }
+        Door: { kind: contact, wiring: radio, room: Store, at: [3, 2], frequency: 868.3 MHz, radio power: unknown }
+        Receiver: { kind: receiver, wiring: bus, room: Store, at: [1, 2], frequency: 868.3 MHz, sensitivity: -95 dBm }
+      """;
+
   private static final String BEAM =
       """
       keenward: 1
@@ -102,6 +117,11 @@ class OutputTest {
   @Test
   void loops() throws IOException {
     assertThat(printed("loops", BAKERY, loop())).isEqualTo(documented("loops"));
+  }
+
+  @Test
+  void radio() throws IOException {
+    assertThat(printed("radio", CLINIC, faint())).isEqualTo(documented("radio"));
   }
 
   @Test
@@ -218,6 +238,10 @@ class OutputTest {
 
   private String loop() throws IOException {
     return Files.writeString(folder.resolve("loop.site.yaml"), LOOP).toString();
+  }
+
+  private String faint() throws IOException {
+    return Files.writeString(folder.resolve("faint.site.yaml"), FAINT).toString();
   }
 
   private String beam() throws IOException {
