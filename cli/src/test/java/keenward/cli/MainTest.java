@@ -552,7 +552,7 @@ class MainTest {
             "not heard",
             "A repeater would help",
             "Not fitted to the house: 0 measured levels",
-            "how strong 'Door' sends");
+            "'Door' sends; add `radio power: 10 dBm`");
     assertThat(CommandLineRun.of("radio", site.toString(), "--format", "json").out())
         .doesNotContain("NaN", "Infinity");
   }
@@ -591,7 +591,6 @@ class MainTest {
             .readTree(
                 CommandLineRun.of(
                         "loops",
-                        "radio",
                         site.toString(),
                         "--zone",
                         "1",

@@ -9,7 +9,7 @@ import java.util.Set;
 public final class Figures {
   private static final int DECIMALS = 3;
   private static final int COARSE_DECIMALS = 1;
-  private static final Set<String> COARSE_UNITS = Set.of("h", "%", "dB", "dBm");
+  private static final Set<String> COARSE_UNITS = Set.of("h", "%", "dB", "dBm", "in a million");
   // Digits beyond these are binary noise, and must not decide how 1.8885 is rounded.
   private static final MathContext SIGNIFICANT = new MathContext(12);
 
@@ -21,7 +21,7 @@ public final class Figures {
   }
 
   /**
-   * The number with the decimals that its unit deserves: one for hours, per cent and decibels, else
+   * The number with the decimals that its unit deserves: one for hours, shares and decibels, else
    * three.
    */
   public static String text(double number, String unit) {

@@ -106,12 +106,14 @@ public record RadioLink(
       lines.add(
           Explained.known(
               "The house against the drawing",
-              decibels(fit.offsetDecibels())
-                  + " dB + (1 - "
-                  + Figures.text(fit.wallScale())
-                  + ") x "
-                  + decibels(path.obstacleDecibels())
-                  + " dB",
+              fit.fitsWalls()
+                  ? decibels(fit.offsetDecibels())
+                      + " dB + (1 - "
+                      + Figures.text(fit.wallScale())
+                      + ") x "
+                      + decibels(path.obstacleDecibels())
+                      + " dB"
+                  : "",
               houseDecibels(),
               "dB",
               "fitted to " + fit.measurements() + " measurements"));

@@ -197,7 +197,10 @@ final class FloorPainter {
           "d",
           path(layout.frame().at(room.outline())),
           "fill",
-          palette.of(RoomTint.of(use.orElse(null))));
+          palette.of(
+              options.radioOf(floor.name()).isPresent()
+                  ? Ink.PAPER
+                  : RoomTint.of(use.orElse(null))));
       svg.close();
     }
   }

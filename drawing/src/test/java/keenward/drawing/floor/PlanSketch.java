@@ -27,11 +27,14 @@ import keenward.core.plan.Stair;
 import keenward.core.plan.Supply;
 import keenward.core.plan.Swing;
 import keenward.core.plan.Wall;
+import keenward.core.plan.Wiring;
 import keenward.core.plan.Zone;
 import keenward.core.plan.ZoneDevice;
 import keenward.core.plan.ZoneResponse;
 import keenward.core.quantities.Angle;
+import keenward.core.quantities.Frequency;
 import keenward.core.quantities.Length;
+import keenward.core.quantities.Level;
 
 /** Builds plans to draw; numbers are metres. */
 final class PlanSketch {
@@ -212,10 +215,18 @@ final class PlanSketch {
       Fact<Point> at,
       Fact<Angle> bearing) {
     DeviceTraits none = DeviceTraits.none();
+    return device(name, traits(kind, none), room, opening, at, bearing);
+  }
+
+  /** A radio device on 868.3 MHz that sends and hears at a level. */
+  PlanSketch radio(
+      String name, DeviceKind kind, String room, double x, double y, double decibelMilliwatts) {
+    DeviceTraits none = DeviceTraits.none();
+    Level level = new Level(decibelMilliwatts, decibelMilliwatts + " dBm");
     DeviceTraits traits =
         new DeviceTraits(
             Fact.of(kind),
-            none.wiring(),
+            Fact.of(Wiring.RADIO),
             none.inputs(),
             none.standbyCurrent(),
             none.alarmCurrent(),
@@ -224,14 +235,47 @@ final class PlanSketch {
             none.cellLife(),
             none.replaceAfter(),
             none.securityGrade(),
-            none.sensitivity(),
-            none.frequency(),
-            none.radioPower(),
+            Fact.of(level),
+            Fact.of(new Frequency(868.3, "868.3 MHz")),
+            Fact.of(level),
             none.checkIn(),
             none.latching(),
             none.sound(),
             none.gaps(),
             none.load());
+    return device(
+        name, traits, Fact.of(room), Fact.missing(), Fact.of(new Point(x, y)), Fact.missing());
+  }
+
+  private static DeviceTraits traits(DeviceKind kind, DeviceTraits none) {
+    return new DeviceTraits(
+        Fact.of(kind),
+        none.wiring(),
+        none.inputs(),
+        none.standbyCurrent(),
+        none.alarmCurrent(),
+        none.minimumVoltage(),
+        none.coverage(),
+        none.cellLife(),
+        none.replaceAfter(),
+        none.securityGrade(),
+        none.sensitivity(),
+        none.frequency(),
+        none.radioPower(),
+        none.checkIn(),
+        none.latching(),
+        none.sound(),
+        none.gaps(),
+            none.load());
+  }
+
+  private PlanSketch device(
+      String name,
+      DeviceTraits traits,
+      Fact<String> room,
+      Fact<String> opening,
+      Fact<Point> at,
+      Fact<Angle> bearing) {
     devices.put(
         name,
         new Device(
