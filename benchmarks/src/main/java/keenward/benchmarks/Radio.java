@@ -17,7 +17,6 @@ import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
-import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
@@ -33,18 +32,18 @@ public class Radio {
   private static final int ROOMS_A_SIDE = 16;
   private static final double ROOM_METRES = 40.0 / ROOMS_A_SIDE;
 
-  private RadioAssessment radio;
+  private final RadioAssessment radio;
 
   /** Draws the floor and reckons the one link. */
-  @Setup
-  public void build() {
+  public Radio() {
     StringBuilder text =
         new StringBuilder(
             "keenward: 1\nsite: Grid\nfloors:\n  Ground:\n    wall material: brick\n    rooms:\n");
     StringBuilder doors = new StringBuilder("    openings:\n");
     for (int i = 0; i < ROOMS_A_SIDE * ROOMS_A_SIDE; i++) {
       double x = ROOM_METRES * (i % ROOMS_A_SIDE);
-      double y = ROOM_METRES * (i / ROOMS_A_SIDE);
+      int row = i / ROOMS_A_SIDE;
+      double y = ROOM_METRES * row;
       text.append(
           "      R%d: { outline: [[%.4f, %.4f], [%.4f, %.4f], [%.4f, %.4f], [%.4f, %.4f]] }\n"
               .formatted(
