@@ -100,9 +100,9 @@ public final class RadioAssessment {
 
   private static boolean sends(Device device) {
     return device.kind() == DeviceKind.REPEATER
-        || device.traits().wiring().orNull() == Wiring.RADIO
+        || (device.traits().wiring().orNull() == Wiring.RADIO
             && device.kind() != DeviceKind.RECEIVER
-            && device.kind() != DeviceKind.FOB;
+            && device.kind() != DeviceKind.FOB);
   }
 
   private static boolean listens(Device device) {
@@ -236,10 +236,10 @@ public final class RadioAssessment {
     extend(new ArrayList<>(), sender.device(), found);
     found.stream()
         .min(
-            Comparator.<RadioRoute, Boolean>comparing(route -> !route.isEnough())
-                .thenComparing(route -> route.isEnough() ? route.repeaters() : 0)
-                .thenComparing(route -> -route.marginDecibels())
-                .thenComparing(RadioRoute::repeaters))
+            Comparator.comparingInt((RadioRoute route) -> route.isEnough() ? 0 : 1)
+                .thenComparingInt(route -> route.isEnough() ? route.repeaters() : 0)
+                .thenComparingDouble(route -> -route.marginDecibels())
+                .thenComparingInt(RadioRoute::repeaters))
         .ifPresent(routes::add);
   }
 

@@ -128,7 +128,7 @@ public record Supervision(
     if (megahertz >= 868.0 && megahertz <= 868.6) {
       return Optional.of(europe + "1 % without listening first, 36 s an hour; from memory");
     }
-    if (megahertz > 868.6 && megahertz <= 868.7 || megahertz > 869.3 && megahertz <= 869.4) {
+    if ((megahertz > 868.6 && megahertz <= 868.7) || (megahertz > 869.3 && megahertz <= 869.4)) {
       return Optional.of(europe + "alarms 1 %, 36 s an hour");
     }
     if (megahertz >= 869.2 && megahertz <= 869.3) {

@@ -266,7 +266,7 @@ final class PlanSketch {
         none.latching(),
         none.sound(),
         none.gaps(),
-            none.load());
+        none.load());
   }
 
   private PlanSketch device(
