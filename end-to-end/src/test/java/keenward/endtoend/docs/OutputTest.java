@@ -24,7 +24,6 @@ class OutputTest {
   private static final Pattern ROW =
       Pattern.compile(
           "^\\| `([^`]+)` \\| (text|number|boolean|list|object) \\|", Pattern.MULTILINE);
-  private static final String CLINIC = demo("clinic/heron-lane-vets.site.yaml");
   private static final String COLLAPSE =
       """
       keenward: 1
