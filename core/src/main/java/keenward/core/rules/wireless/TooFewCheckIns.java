@@ -110,7 +110,7 @@ public final class TooFewCheckIns implements Rule {
                 + device
                 + "' checks in "
                 + (each.messages() == 0
-                    ? "less often than"
+                    ? "not once within"
                     : "only " + (each.messages() == 1 ? "once" : "twice") + " within")
                 + " the supervision time of "
                 + input.settings().get(Setting.RADIO_SUPERVISION).words()
