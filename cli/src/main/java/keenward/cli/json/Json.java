@@ -124,9 +124,9 @@ public final class Json {
   }
 
   private static List<Map<String, Object>> inStates(String key, Map<CableState, Double> values) {
-    return values.keySet().stream()
-        .sorted()
-        .map(state -> map("state", state.words(), key, values.get(state)))
+    return values.entrySet().stream()
+        .sorted(Map.Entry.comparingByKey())
+        .map(each -> map("state", each.getKey().words(), key, each.getValue()))
         .toList();
   }
 
