@@ -1,0 +1,4 @@
+@NullMarked
+package keenward.usecases.pictures;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package keenward.usecases.radio;
+
+import org.jspecify.annotations.NullMarked;
