@@ -176,8 +176,9 @@ final class CableNetworks {
       return;
     }
     Branch branch = new Branch(supply, cables);
-    if (branch.isCertain()) {
-      solve(supply, branch.circuit(cells.getAsInt()));
+    CableCircuit circuit = branch.circuit(cells.getAsInt());
+    if (branch.isCertain && !circuit.wires().isEmpty()) {
+      solve(supply, circuit, branch.hasRegulatorBeyond());
     }
     for (Cable cable : branch.unknown) {
       CableResistance.MissingPart part = CableResistance.missing(cable);
@@ -202,7 +203,7 @@ final class CableNetworks {
     private final Map<String, Integer> nodes = new LinkedHashMap<>();
     // Places beyond an unknown cable, with the node at its near end, where their loads hang.
     private final Map<String, Integer> beyond = new LinkedHashMap<>();
-    private boolean isCertain = true;
+    private final boolean isCertain;
 
     Branch(Supply supply, List<Cable> cables) {
       this.supply = supply;
@@ -263,8 +264,12 @@ final class CableNetworks {
       return Objects.equals(at(cable.from()), at(cable.to()));
     }
 
-    boolean isCertain() {
-      return isCertain;
+    /** Whether a load beyond draws more than at the near end, where it is taken to hang. */
+    boolean hasRegulatorBeyond() {
+      return beyond.keySet().stream()
+          .map(devices::get)
+          .anyMatch(device ->
+              device != null && device.traits().load().orElse(LoadKind.CURRENT) == LoadKind.POWER);
     }
 
     List<String> devicesNotReached() {
@@ -309,7 +314,7 @@ final class CableNetworks {
     return cables.stream().map(Cable::to).filter(devices::containsKey).distinct().toList();
   }
 
-  private void solve(Supply supply, CableCircuit circuit) {
+  private void solve(Supply supply, CableCircuit circuit, boolean drawsMore) {
     Map<CableState, NetworkState.Steady> volts = new EnumMap<>(CableState.class);
     Set<CableState> collapsed = EnumSet.noneOf(CableState.class);
     for (CableState state : CableState.values()) {
@@ -317,7 +322,8 @@ final class CableNetworks {
           .solve(state)
           .ifPresentOrElse(found -> volts.put(state, found), () -> collapsed.add(state));
     }
-    boolean isKnown = circuit.loads().stream().allMatch(each -> each.load().isAlarmKnown());
+    boolean isKnown =
+        !drawsMore && circuit.loads().stream().allMatch(each -> each.load().isAlarmKnown());
     Certainty certainty = isKnown ? Certainty.KNOWN : Certainty.AT_MOST;
     List<CableNetwork.Line> lines = new ArrayList<>();
     for (Wire wire : circuit.wires()) {
@@ -351,7 +357,15 @@ final class CableNetworks {
                     way.stream().map(wire -> wire.cable().name()).toList(),
                     here));
             if (device != null) {
-              runs.add(run(supply, circuit, device, node, way, certainty));
+              runs.add(
+                  run(
+                      supply,
+                      circuit,
+                      Optional.ofNullable(volts.get(CableState.EMPTY_IN_ALARM)),
+                      device,
+                      node,
+                      way,
+                      certainty));
             }
           }
         });
@@ -365,13 +379,12 @@ final class CableNetworks {
   private static CableRun run(
       Supply supply,
       CableCircuit circuit,
+      Optional<NetworkState.Steady> solved,
       Device device,
       int node,
       List<Wire> way,
       Certainty certainty) {
-    CableState judged = CableState.EMPTY_IN_ALARM;
-    double end = judged.volts(circuit.cells());
-    Optional<NetworkState.Steady> solved = circuit.solve(judged);
+    double end = CableState.EMPTY_IN_ALARM.volts(circuit.cells());
     List<Explained> lines = new ArrayList<>();
     StringBuilder working = new StringBuilder(Figures.text(end));
     int at = 0;

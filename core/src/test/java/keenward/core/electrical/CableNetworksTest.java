@@ -233,6 +233,29 @@ class CableNetworksTest {
   }
 
   @Test
+  void aSupplyWithoutAKnownCableHasNoNetwork() {
+    PowerAssessment power = of(siren(site(), siren -> {}).cable("C1", "Main", "Siren", "100 m"));
+
+    assertThat(power.networks()).isEmpty();
+    assertThat(power.notAssessed())
+        .extracting(MissingFact::why)
+        .containsExactly("voltage at Siren, since cable C1 lacks its conductor");
+  }
+
+  /** Beyond the unknown cable the siren gets less, so draws more than at the keypad. */
+  @Test
+  void aRegulatorBeyondAnUnknownCableMakesItAtMost() {
+    PowerAssessment power =
+        of(
+            siren(site(), siren -> siren.load(LoadKind.POWER))
+                .device("Keypad", DeviceKind.KEYPAD, keypad -> keypad.bus().draws("9 mA", "9 mA"))
+                .cable("C1", "Main", "Keypad", "10 m", "0.5 mm2")
+                .cable("C2", "Keypad", "Siren", "10 m"));
+
+    assertThat(power.cableRuns().getFirst().volts().certainty()).isEqualTo(Certainty.AT_MOST);
+  }
+
+  @Test
   void anUnknownCurrentMakesItAtMost() {
     PowerAssessment power =
         of(
