@@ -12,6 +12,11 @@ public final class AgeAllowance {
 
   private AgeAllowance() {}
 
+  /** The factor where no regime sets a margin. */
+  public static Explained of(Fact<Double> stated) {
+    return Explained.known("Age allowance", "", stated.orElse(USUAL), "", source(stated));
+  }
+
   /**
    * The factor with its explanation.
    *
@@ -24,12 +29,8 @@ public final class AgeAllowance {
       return Explained.known("Age allowance", "", margin, "", duty.source());
     }
     double ageing = stated.orElse(USUAL);
-    String source =
-        stated.isGiven()
-            ? "ageing factor stated in the plan"
-            : "IEEE Std 485, end of life at 80 % (from memory); an approximation for small sealed batteries";
     if (margin <= 1) {
-      return Explained.known("Age allowance", "", ageing, "", source);
+      return of(stated);
     }
     return Explained.known(
         "Age allowance",
@@ -39,6 +40,12 @@ public final class AgeAllowance {
             + Figures.text(margin),
         Math.max(ageing, margin),
         "",
-        source + "; " + duty.source());
+        source(stated) + "; " + duty.source());
+  }
+
+  private static String source(Fact<Double> stated) {
+    return stated.isGiven()
+        ? "ageing factor stated in the plan"
+        : "IEEE Std 485, end of life at 80 % (from memory); an approximation for small sealed batteries";
   }
 }

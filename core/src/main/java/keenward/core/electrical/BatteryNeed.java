@@ -16,7 +16,16 @@ public record BatteryNeed(
     BatteryDuty duty, Explained temperature, Explained age, Explained charge, Explained needed) {
 
   /**
-   * Computes the need.
+   * A device that is back at rest before the alarm is over.
+   *
+   * @param name its name
+   * @param minutes how long it draws its current in alarm
+   * @param savedMilliamps by how much it draws less then
+   */
+  public record EarlyRest(String name, double minutes, double savedMilliamps) {}
+
+  /**
+   * Computes the need with every device in alarm to the end.
    *
    * @param standby current at rest, in milliamperes
    * @param alarm current in alarm, in milliamperes, the current at rest included
@@ -25,9 +34,39 @@ public record BatteryNeed(
    */
   public static BatteryNeed of(
       BatteryDuty duty, Explained standby, Explained alarm, Explained temperature, Explained age) {
+    return of(duty, standby, alarm, List.of(), temperature, age);
+  }
+
+  /**
+   * Computes the need.
+   *
+   * @param early devices that are back at rest before the alarm is over
+   */
+  public static BatteryNeed of(
+      BatteryDuty duty,
+      Explained standby,
+      Explained alarm,
+      List<EarlyRest> early,
+      Explained temperature,
+      Explained age) {
+    double saved = 0;
+    StringBuilder words = new StringBuilder();
+    for (EarlyRest each : early) {
+      double minutes = duty.alarmMinutes() - each.minutes();
+      saved += each.savedMilliamps() / 1000 * minutes / 60;
+      words
+          .append(" - ")
+          .append(Figures.text(each.savedMilliamps() / 1000))
+          .append(" A x ")
+          .append(Figures.text(minutes))
+          .append("/60 h (")
+          .append(each.name())
+          .append(')');
+    }
     double ampereHours =
         standby.value() / 1000 * duty.standbyHours()
-            + alarm.value() / 1000 * duty.alarmMinutes() / 60;
+            + alarm.value() / 1000 * duty.alarmMinutes() / 60
+            - saved;
     Certainty loads = standby.certainty().and(alarm.certainty());
     Explained charge =
         new Explained(
@@ -39,7 +78,8 @@ public record BatteryNeed(
                 + Figures.text(alarm.value() / 1000)
                 + " A x "
                 + Figures.text(duty.alarmMinutes())
-                + "/60 h",
+                + "/60 h"
+                + words,
             ampereHours,
             "Ah",
             loads,

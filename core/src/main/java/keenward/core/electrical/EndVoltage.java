@@ -13,7 +13,8 @@ public final class EndVoltage {
   public static final String SOURCE =
       "end of discharge 1.75 V a cell, common practice (from memory)";
 
-  static final double VOLTS_A_CELL = 1.75;
+  /** Volts of a cell at the end of discharge. */
+  public static final double VOLTS_A_CELL = 1.75;
 
   private EndVoltage() {}
 

@@ -46,6 +46,7 @@ final class PowerBudgets {
                     duty,
                     standby,
                     alarm,
+                    loads.backAtRest(duty.alarmMinutes()),
                     temperature,
                     AgeAllowance.of(supply.ageingFactor(), duty)))
             .toList();
@@ -58,18 +59,21 @@ final class PowerBudgets {
         strictest.map(need ->
             BatteryChoice.of(
                 need.needed().value(), supply, Recharge.strictestRule(found.duties())));
-    Optional<Recharge> recharge = recharge(fitted, found);
+    Optional<Explained> left = leftForBattery(standby);
+    Optional<Recharge> recharge = recharge(fitted, found, left);
     Optional<OutputLoad> output = output();
     return new PowerBudget(
         supply,
         loads,
         standby,
         alarm,
+        temperature,
         needs,
         strictest,
         fitted,
         margin,
         choice,
+        left,
         recharge,
         output,
         information(standby, alarm, fitted),
@@ -96,9 +100,14 @@ final class PowerBudgets {
     if (capacity.isEmpty()) {
       missing("the fitted battery", "battery: { capacity: ... Ah }");
     }
+    int count = supply.battery().find().map(battery -> battery.count().orElse(1)).orElse(1);
     return capacity.map(each ->
         Explained.known(
-            "Battery fitted", "", each.ampereHours(), "Ah", "supplies / " + supply.name()));
+            count > 1 ? "Batteries fitted" : "Battery fitted",
+            count > 1 ? count + " in parallel x " + Figures.text(each.ampereHours()) + " Ah" : "",
+            count * each.ampereHours(),
+            "Ah",
+            "supplies / " + supply.name()));
   }
 
   private static Explained margin(BatteryNeed need, Explained fitted) {
@@ -111,13 +120,40 @@ final class PowerBudgets {
         need.duty().regime());
   }
 
-  private Optional<Recharge> recharge(Optional<Explained> fitted, BatteryDuties.Found found) {
+  /** What the load at rest leaves for the battery of a current that both share. */
+  private Optional<Explained> leftForBattery(Explained standby) {
+    return positive(supply.totalCurrent())
+        .map(total ->
+            new Explained(
+                "Current left for the battery",
+                Figures.text(total) + " mA - " + Figures.text(standby.value()) + " mA",
+                total - standby.value(),
+                "mA",
+                standby.certainty() == Certainty.KNOWN ? Certainty.KNOWN : Certainty.AT_MOST,
+                "total current less the load at rest"));
+  }
+
+  private Optional<Recharge> recharge(
+      Optional<Explained> fitted, BatteryDuties.Found found, Optional<Explained> left) {
     Optional<Double> current = positive(supply.chargeCurrent());
     if (current.isEmpty()) {
       missing("the recharge time", "charge current: ... mA");
     }
+    if (left.filter(each -> !(each.value() > 0)).isPresent()) {
+      return Optional.empty();
+    }
     return fitted.flatMap(battery ->
-        current.map(milliamps -> Recharge.of(battery.value(), milliamps, found.duties())));
+        current.map(milliamps -> {
+          boolean isShared = left.filter(each -> each.value() < milliamps).isPresent();
+          double charging = isShared ? left.orElseThrow().value() : milliamps;
+          boolean isKnown =
+              left.filter(each -> each.certainty() != Certainty.KNOWN).isEmpty();
+          return Recharge.of(
+              battery.value(),
+              charging,
+              isKnown ? Certainty.KNOWN : Certainty.AT_LEAST,
+              found.duties());
+        }));
   }
 
   private Optional<OutputLoad> output() {

@@ -12,6 +12,7 @@ import keenward.core.plan.PlanPath;
 import keenward.core.plan.SitePlan;
 import keenward.core.plan.Supply;
 import keenward.core.quantities.Current;
+import keenward.core.quantities.Span;
 
 /**
  * Everything that draws from one supply, line by line. The alarm load takes every device to be in
@@ -37,6 +38,8 @@ public record SupplyLoads(String supply, LoadLine own, List<LoadLine> devices) {
             PlanPath.of("supplies", supply.name()),
             supply.ownStandbyCurrent(),
             supply.ownAlarmCurrent(),
+            Fact.missing(),
+            "",
             "supplies / " + supply.name(),
             "supplies / " + supply.name());
     List<LoadLine> devices = feeds.of(supply.name()).stream().map(fed -> line(plan, fed)).toList();
@@ -72,6 +75,19 @@ public record SupplyLoads(String supply, LoadLine own, List<LoadLine> devices) {
   public Explained outputInAlarm() {
     return total(
         "Output in alarm", devices, LoadLine::alarmMilliamps, LoadLine::isAlarmKnown, EVERYTHING);
+  }
+
+  /** Devices that are back at rest before an alarm of so many minutes is over. */
+  public List<BatteryNeed.EarlyRest> backAtRest(double alarmMinutes) {
+    return lines().stream()
+        .filter(line -> line.alarmMinutes(alarmMinutes) < alarmMinutes)
+        .filter(line -> line.alarmMilliamps() > line.standbyMilliamps())
+        .map(line ->
+            new BatteryNeed.EarlyRest(
+                line.name(),
+                line.alarmMinutes(alarmMinutes),
+                line.alarmMilliamps() - line.standbyMilliamps()))
+        .toList();
   }
 
   /** The currents that are not known, each with the line to add. */
@@ -126,14 +142,25 @@ public record SupplyLoads(String supply, LoadLine own, List<LoadLine> devices) {
     Device device = fed.device();
     DeviceTraits traits = device.traits();
     boolean dry = Feeds.isDry(device);
+    Fact<Span> alarmTime =
+        isSounder(device) ? traits.alarmTime().or(plan.panel().sounderTime()) : traits.alarmTime();
     Fact<Current> nothing = Fact.of(new Current(0, "0 mA"));
     return new LoadLine(
         device.name(),
         PlanPath.of("devices", device.name()),
         dry ? nothing : traits.standbyCurrent(),
         dry ? nothing : traits.alarmCurrent(),
+        alarmTime,
+        traits.alarmTime().isGiven() ? "alarm time in the plan" : "sounder time of the panel",
         dry ? "a plain switch draws nothing" : source(plan, fed, traits.standbyCurrent(), true),
         dry ? "a plain switch draws nothing" : source(plan, fed, traits.alarmCurrent(), false));
+  }
+
+  private static boolean isSounder(Device device) {
+    return switch (device.kind()) {
+      case SOUNDER, SIREN, STROBE -> true;
+      default -> false;
+    };
   }
 
   private static String source(

@@ -18,6 +18,7 @@ import keenward.core.quantities.Voltage;
  *     means one unnamed input
  * @param standbyCurrent current drawn at rest
  * @param alarmCurrent current drawn in alarm, the standby current included
+ * @param alarmTime how long it draws the current in alarm; all of the alarm where nothing is said
  * @param minimumVoltage least voltage at which it works
  * @param coverage what it sees
  * @param cellLife life of its own cell
@@ -39,6 +40,7 @@ public record DeviceTraits(
     List<String> inputs,
     Fact<Current> standbyCurrent,
     Fact<Current> alarmCurrent,
+    Fact<Span> alarmTime,
     Fact<Voltage> minimumVoltage,
     Fact<Coverage> coverage,
     Fact<Period> cellLife,
@@ -77,6 +79,7 @@ public record DeviceTraits(
         Fact.missing(),
         Fact.missing(),
         Fact.missing(),
+        Fact.missing(),
         Fact.missing());
   }
 
@@ -88,6 +91,7 @@ public record DeviceTraits(
         inputs.isEmpty() ? type.inputs : inputs,
         standbyCurrent.or(type.standbyCurrent),
         alarmCurrent.or(type.alarmCurrent),
+        alarmTime.or(type.alarmTime),
         minimumVoltage.or(type.minimumVoltage),
         coverage.or(type.coverage),
         cellLife.or(type.cellLife),

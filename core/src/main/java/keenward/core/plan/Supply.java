@@ -15,9 +15,12 @@ import keenward.core.quantities.Voltage;
  * @param ownStandbyCurrent current of the board itself at rest
  * @param ownAlarmCurrent current of the board itself in alarm
  * @param chargeCurrent greatest charging current
+ * @param totalCurrent current that board, devices and battery share with mains present
  * @param largestBattery largest battery that its case holds
  * @param battery the battery fitted or planned
  * @param lowestTemperature lowest temperature round the battery
+ * @param usualTemperature mean temperature round the battery over the year
+ * @param cutOff battery voltage at which it switches the battery off
  * @param ageingFactor factor by which the battery is chosen larger for its old age
  * @param signalsMainsFailure whether a mains failure is signalled to the monitoring centre
  * @param resetsSmokeDetectors whether a reset at the keypad takes the voltage off its output, so
@@ -31,9 +34,12 @@ public record Supply(
     Fact<Current> ownStandbyCurrent,
     Fact<Current> ownAlarmCurrent,
     Fact<Current> chargeCurrent,
+    Fact<Current> totalCurrent,
     Fact<Capacity> largestBattery,
     Fact<Battery> battery,
     Fact<Temperature> lowestTemperature,
+    Fact<Temperature> usualTemperature,
+    Fact<Voltage> cutOff,
     Fact<Double> ageingFactor,
     Fact<Boolean> signalsMainsFailure,
     Fact<Boolean> resetsSmokeDetectors) {}

@@ -14,6 +14,7 @@ import keenward.core.dialogue.planned.PanelDefaults;
 import keenward.core.dialogue.planned.PlannedMemory;
 import keenward.core.electrical.PowerAssessment;
 import keenward.core.electrical.loop.LoopAssessment;
+import keenward.core.electrical.outage.Outages;
 import keenward.core.plan.Setting;
 import keenward.core.plan.Settings;
 import keenward.core.plan.SitePlan;
@@ -35,6 +36,7 @@ public final class CheckInput {
   private @Nullable PowerAssessment power;
   private @Nullable LoopAssessment loops;
   private @Nullable RadioAssessment radio;
+  private @Nullable Outages outages;
   private @Nullable DetectorViews views;
   private @Nullable WalkingMap walkingMap;
   private @Nullable EntryWays entryWays;
@@ -125,6 +127,16 @@ public final class CheckInput {
     if (known == null) {
       known = PowerAssessment.of(plan);
       power = known;
+    }
+    return known;
+  }
+
+  /** A long mains failure for every supply. */
+  public Outages outages() {
+    Outages known = outages;
+    if (known == null) {
+      known = Outages.of(plan, settings(), power());
+      outages = known;
     }
     return known;
   }

@@ -120,6 +120,7 @@ final class FloorSketch {
             Fact.missing(),
             Fact.missing(),
             Fact.missing(),
+            Fact.missing(),
             Fact.missing());
     devices.add(
         new Device(

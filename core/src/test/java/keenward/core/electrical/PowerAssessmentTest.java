@@ -151,6 +151,7 @@ class PowerAssessmentTest {
                 none.inputs(),
                 twelve,
                 Fact.missing(),
+                none.alarmTime(),
                 none.minimumVoltage(),
                 none.coverage(),
                 none.cellLife(),

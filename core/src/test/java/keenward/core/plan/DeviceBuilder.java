@@ -29,6 +29,7 @@ public final class DeviceBuilder {
   private Fact<Integer> grade = Fact.missing();
   private Fact<Boolean> latching = Fact.missing();
   private Fact<SoundOutput> sound = Fact.missing();
+  private Fact<Span> alarmTime = Fact.missing();
   private Fact<MagnetGaps> gaps = Fact.missing();
   private Fact<LoadKind> load = Fact.missing();
   private Fact<MagnetFit> magnet = Fact.missing();
@@ -127,6 +128,11 @@ public final class DeviceBuilder {
   public DeviceBuilder drawsUnknown() {
     standbyCurrent = Fact.unknown();
     alarmCurrent = Fact.unknown();
+    return this;
+  }
+
+  public DeviceBuilder alarmTime(String span) {
+    alarmTime = Fact.of(Quantities.of(Span.parse(span)));
     return this;
   }
 
@@ -272,6 +278,7 @@ public final class DeviceBuilder {
             inputs,
             standbyCurrent,
             alarmCurrent,
+            alarmTime,
             minimumVoltage,
             coverage,
             cellLife,

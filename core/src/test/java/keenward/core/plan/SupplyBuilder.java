@@ -14,6 +14,11 @@ public final class SupplyBuilder {
   private Fact<Current> ownStandby = Fact.missing();
   private Fact<Current> ownAlarm = Fact.missing();
   private Fact<Current> charge = Fact.missing();
+  private Fact<Current> total = Fact.missing();
+  private Fact<Integer> count = Fact.missing();
+  private Fact<Boolean> alike = Fact.missing();
+  private Fact<Temperature> usual = Fact.missing();
+  private Fact<Voltage> cutOff = Fact.missing();
   private Fact<Capacity> largest = Fact.missing();
   private Fact<Capacity> capacity = Fact.missing();
   private Fact<LocalDate> fitted = Fact.missing();
@@ -45,6 +50,31 @@ public final class SupplyBuilder {
 
   public SupplyBuilder charge(String text) {
     charge = Fact.of(Quantities.of(Current.parse(text)));
+    return this;
+  }
+
+  public SupplyBuilder totalCurrent(String text) {
+    total = Fact.of(Quantities.of(Current.parse(text)));
+    return this;
+  }
+
+  public SupplyBuilder batteries(int howMany) {
+    count = Fact.of(howMany);
+    return this;
+  }
+
+  public SupplyBuilder alike(boolean yes) {
+    alike = Fact.of(yes);
+    return this;
+  }
+
+  public SupplyBuilder usualTemperature(String text) {
+    usual = Fact.of(Quantities.of(Temperature.parse(text)));
+    return this;
+  }
+
+  public SupplyBuilder cutOff(String text) {
+    cutOff = Fact.of(Quantities.of(Voltage.parse(text)));
     return this;
   }
 
@@ -86,7 +116,7 @@ public final class SupplyBuilder {
   Supply build() {
     Fact<Battery> battery =
         capacity.isGiven() || fitted.isGiven()
-            ? Fact.of(new Battery(capacity, fitted))
+            ? Fact.of(new Battery(capacity, fitted, count, alike))
             : Fact.missing();
     return new Supply(
         name,
@@ -96,9 +126,12 @@ public final class SupplyBuilder {
         ownStandby,
         ownAlarm,
         charge,
+        total,
         largest,
         battery,
         temperature,
+        usual,
+        cutOff,
         ageing,
         signalsMainsFailure,
         resets);

@@ -230,6 +230,7 @@ final class PlanSketch {
             none.inputs(),
             none.standbyCurrent(),
             none.alarmCurrent(),
+            none.alarmTime(),
             none.minimumVoltage(),
             none.coverage(),
             none.cellLife(),
@@ -308,6 +309,9 @@ final class PlanSketch {
         new Supply(
             name,
             Fact.of(room),
+            Fact.missing(),
+            Fact.missing(),
+            Fact.missing(),
             Fact.missing(),
             Fact.missing(),
             Fact.missing(),

@@ -27,11 +27,30 @@ import keenward.files.shape.Shapes;
 final class PowerSection {
 
   static final Field<Fact<Capacity>> CAPACITY =
-      optional("capacity", capacity(), "7 Ah", "Capacity at the 20-hour rate.");
+      optional("capacity", capacity(), "7 Ah", "Capacity of one at the 20-hour rate.");
   static final Field<Fact<LocalDate>> BATTERY_FITTED =
       optional("fitted", Shapes.date().orUnknown(), "2026-10-02", "Date it was fitted.");
+  static final Field<Fact<Integer>> COUNT =
+      optional(
+              "count",
+              Shapes.wholeNumber(1, 20).orUnknown(),
+              "2",
+              "How many are connected in parallel.")
+          .usual("1");
+  static final Field<Fact<Boolean>> ALIKE =
+      optional(
+          "alike",
+          Common.yesNo(),
+          "yes",
+          "Where there are several: whether all are of one type, capacity and age.");
   static final MapShape BATTERY =
-      MapShape.of("battery", "The standby battery of a supply.", CAPACITY, BATTERY_FITTED);
+      MapShape.of(
+          "battery",
+          "The standby battery of a supply.",
+          CAPACITY,
+          BATTERY_FITTED,
+          COUNT,
+          ALIKE);
 
   static final Field<Fact<String>> SUPPLY_ROOM =
       optional("room", Common.room().orUnknown(), "Workshop", "Room it is in.");
@@ -51,6 +70,12 @@ final class PowerSection {
           "own alarm current", Common.current(), "160 mA", "Current of the board itself in alarm.");
   static final Field<Fact<Current>> CHARGE_CURRENT =
       optional("charge current", Common.current(), "400 mA", "Greatest charging current.");
+  static final Field<Fact<Current>> TOTAL_CURRENT =
+      optional(
+          "total current",
+          Common.current(),
+          "1.5 A",
+          "Current that its board, its devices and its battery share with mains present.");
   static final Field<Fact<Capacity>> LARGEST_BATTERY =
       optional("largest battery", capacity(), "7 Ah", "Largest battery that its case holds.");
   static final Field<Fact<Battery>> FITTED_BATTERY =
@@ -65,6 +90,18 @@ final class PowerSection {
           Shapes.quantity(Temperature::parse, Temperature.units()).orUnknown(),
           "10 C",
           "Lowest temperature round the battery.");
+  static final Field<Fact<Temperature>> USUAL_TEMPERATURE =
+      optional(
+          "usual temperature",
+          Shapes.quantity(Temperature::parse, Temperature.units()).orUnknown(),
+          "20 C",
+          "Mean temperature round the battery over the year; heat ages it.");
+  static final Field<Fact<Voltage>> CUT_OFF =
+      optional(
+          "cut off",
+          Common.voltage(),
+          "10.5 V",
+          "Battery voltage at which it switches the battery off, so that it is not ruined.");
   static final Field<Fact<Double>> AGEING_FACTOR =
       optional(
           "ageing factor",
@@ -95,9 +132,12 @@ final class PowerSection {
               OWN_STANDBY_CURRENT,
               OWN_ALARM_CURRENT,
               CHARGE_CURRENT,
+              TOTAL_CURRENT,
               LARGEST_BATTERY,
               FITTED_BATTERY,
               LOWEST_TEMPERATURE,
+              USUAL_TEMPERATURE,
+              CUT_OFF,
               AGEING_FACTOR,
               SIGNALS_MAINS_FAILURE,
               RESETS_SMOKE_DETECTORS)
@@ -110,9 +150,12 @@ final class PowerSection {
                   own standby current: 110 mA
                   own alarm current: 160 mA
                   charge current: 400 mA
+                  total current: 1.5 A
                   largest battery: 7 Ah
                   battery: { capacity: 7 Ah, fitted: 2026-10-02 }
                   lowest temperature: 10 C
+                  usual temperature: 20 C
+                  cut off: 10.5 V
                   ageing factor: 1.25
                   signals mains failure: yes
                   resets smoke detectors: yes
@@ -184,7 +227,11 @@ final class PowerSection {
   }
 
   private static Battery battery(Fields fields) {
-    return new Battery(fields.fact(CAPACITY), fields.fact(BATTERY_FITTED));
+    return new Battery(
+        fields.fact(CAPACITY),
+        fields.fact(BATTERY_FITTED),
+        fields.fact(COUNT),
+        fields.fact(ALIKE));
   }
 
   static Supply supply(String name, Fields fields) {
@@ -196,9 +243,12 @@ final class PowerSection {
         fields.fact(OWN_STANDBY_CURRENT),
         fields.fact(OWN_ALARM_CURRENT),
         fields.fact(CHARGE_CURRENT),
+        fields.fact(TOTAL_CURRENT),
         fields.fact(LARGEST_BATTERY),
         fields.fact(FITTED_BATTERY),
         fields.fact(LOWEST_TEMPERATURE),
+        fields.fact(USUAL_TEMPERATURE),
+        fields.fact(CUT_OFF),
         fields.fact(AGEING_FACTOR),
         fields.fact(SIGNALS_MAINS_FAILURE),
         fields.fact(RESETS_SMOKE_DETECTORS));

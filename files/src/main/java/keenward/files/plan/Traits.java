@@ -86,6 +86,13 @@ final class Traits {
           Common.current(),
           "18 mA",
           "Current in alarm, the standby current included.");
+  static final Field<Fact<Span>> ALARM_TIME =
+      optional(
+              "alarm time",
+              Common.span(),
+              "2 min",
+              "How long it draws its current in alarm: a communicator while it sends, a keypad while it is lit.")
+          .usual("the whole alarm; for sounders and strobes the `sounder time` of the panel");
   static final Field<Fact<Voltage>> MINIMUM_VOLTAGE =
       optional("minimum voltage", Common.voltage(), "9.5 V", "Least voltage at which it works.");
   static final Field<Fact<Coverage>> COVERAGE =
@@ -179,6 +186,7 @@ final class Traits {
               INPUTS,
               STANDBY_CURRENT,
               ALARM_CURRENT,
+              ALARM_TIME,
               MINIMUM_VOLTAGE,
               COVERAGE,
               CELL_LIFE,
@@ -232,6 +240,7 @@ final class Traits {
         fields.list(INPUTS),
         fields.fact(STANDBY_CURRENT),
         fields.fact(ALARM_CURRENT),
+        fields.fact(ALARM_TIME),
         fields.fact(MINIMUM_VOLTAGE),
         fields.fact(COVERAGE),
         fields.fact(CELL_LIFE),

@@ -47,6 +47,7 @@ class DetectorPlacerTest {
             none.inputs(),
             none.standbyCurrent(),
             none.alarmCurrent(),
+            none.alarmTime(),
             none.minimumVoltage(),
             Fact.of(
                 new Coverage(

@@ -1,0 +1,4 @@
+@NullMarked
+package keenward.core.electrical.outage;
+
+import org.jspecify.annotations.NullMarked;
