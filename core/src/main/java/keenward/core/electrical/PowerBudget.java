@@ -19,8 +19,8 @@ import keenward.core.plan.Supply;
  * @param fitted battery fitted or planned, in ampere-hours
  * @param margin fitted less needed, in ampere-hours; negative when it falls short
  * @param choice next usual size above the need and what stands in its way
- * @param leftForBattery current that is left for the battery at rest, in milliamperes; 0 or less when
- *     nothing is left; empty where board, devices and battery share no limit
+ * @param leftForBattery current that is left for the battery at rest, in milliamperes; 0 or less
+ *     when nothing is left; empty where board, devices and battery share no limit
  * @param recharge recharge time of the fitted battery
  * @param output share of the rating that the devices take
  * @param information rate effect and charging rate, for information

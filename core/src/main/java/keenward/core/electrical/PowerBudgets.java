@@ -146,8 +146,7 @@ final class PowerBudgets {
         current.map(milliamps -> {
           boolean isShared = left.filter(each -> each.value() < milliamps).isPresent();
           double charging = isShared ? left.orElseThrow().value() : milliamps;
-          boolean isKnown =
-              left.filter(each -> each.certainty() != Certainty.KNOWN).isEmpty();
+          boolean isKnown = left.filter(each -> each.certainty() != Certainty.KNOWN).isEmpty();
           return Recharge.of(
               battery.value(),
               charging,

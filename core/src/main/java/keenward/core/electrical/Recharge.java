@@ -46,8 +46,7 @@ public record Recharge(Explained hours, List<Point> curve, Optional<RechargeRule
       return evenly;
     }
     double missing = 1 - FULL_CURRENT_SHARE;
-    return evenly
-        + Charger.hours(ampereHours * missing, amperes) * Math.log(missing / (1 - share));
+    return evenly + Charger.hours(ampereHours * missing, amperes) * Math.log(missing / (1 - share));
   }
 
   private static List<Point> curve(double ampereHours, double amperes) {
@@ -55,7 +54,6 @@ public record Recharge(Explained hours, List<Point> curve, Optional<RechargeRule
         .mapToObj(share -> new Point(hoursTo(share, ampereHours, amperes), share))
         .toList();
   }
-
 
   /**
    * Computes the recharge time.
@@ -66,10 +64,7 @@ public record Recharge(Explained hours, List<Point> curve, Optional<RechargeRule
    * @param duties duties whose rules are compared
    */
   public static Recharge of(
-      double ampereHours,
-      double chargeMilliamps,
-      Certainty certainty,
-      List<BatteryDuty> duties) {
+      double ampereHours, double chargeMilliamps, Certainty certainty, List<BatteryDuty> duties) {
     Optional<RechargeRule> strictest = strictestRule(duties);
     double share = strictest.map(RechargeRule::share).orElse(1.0);
     Explained hours =

@@ -15,6 +15,7 @@ public final class PanelBuilder {
   private final Map<Integer, Span> entryDelays = new LinkedHashMap<>();
   private Fact<Span> exitTime = Fact.missing();
   private Fact<Span> sounderTime = Fact.missing();
+  private Fact<Span> mainsFailureReport = Fact.missing();
   private Fact<Span> abortWindow = Fact.missing();
   private Fact<Integer> swingerLimit = Fact.missing();
   private Fact<Span> radioSupervision = Fact.missing();
@@ -43,6 +44,11 @@ public final class PanelBuilder {
 
   public PanelBuilder sounderTime(String span) {
     sounderTime = Fact.of(Quantities.of(Span.parse(span)));
+    return this;
+  }
+
+  public PanelBuilder mainsFailureReport(String span) {
+    mainsFailureReport = Fact.of(Quantities.of(Span.parse(span)));
     return this;
   }
 
@@ -86,7 +92,7 @@ public final class PanelBuilder {
         swingerLimit,
         Fact.missing(),
         Fact.missing(),
-        Fact.missing(),
+        mainsFailureReport,
         radioSupervision,
         Fact.missing(),
         crossZones,

@@ -117,6 +117,7 @@ final class DeviceSection {
               Traits.INPUTS,
               Traits.STANDBY_CURRENT,
               Traits.ALARM_CURRENT,
+              Traits.ALARM_TIME,
               Traits.MINIMUM_VOLTAGE,
               Traits.COVERAGE,
               Traits.CELL_LIFE,

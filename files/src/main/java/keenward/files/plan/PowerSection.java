@@ -45,12 +45,7 @@ final class PowerSection {
           "Where there are several: whether all are of one type, capacity and age.");
   static final MapShape BATTERY =
       MapShape.of(
-          "battery",
-          "The standby battery of a supply.",
-          CAPACITY,
-          BATTERY_FITTED,
-          COUNT,
-          ALIKE);
+          "battery", "The standby battery of a supply.", CAPACITY, BATTERY_FITTED, COUNT, ALIKE);
 
   static final Field<Fact<String>> SUPPLY_ROOM =
       optional("room", Common.room().orUnknown(), "Workshop", "Room it is in.");
@@ -228,10 +223,7 @@ final class PowerSection {
 
   private static Battery battery(Fields fields) {
     return new Battery(
-        fields.fact(CAPACITY),
-        fields.fact(BATTERY_FITTED),
-        fields.fact(COUNT),
-        fields.fact(ALIKE));
+        fields.fact(CAPACITY), fields.fact(BATTERY_FITTED), fields.fact(COUNT), fields.fact(ALIKE));
   }
 
   static Supply supply(String name, Fields fields) {

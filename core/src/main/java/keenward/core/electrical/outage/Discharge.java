@@ -37,9 +37,7 @@ record Discharge(double ampereHours, int cells, double cutOffVolts) {
       double until = Math.min(phase.untilHours(), YEAR_HOURS);
       double amperes = phase.milliamps() / 1000;
       double lost =
-          amperes > 0
-              ? 1 / Peukert.carefulHours(ampereHours, amperes, Peukert.USUAL_EXPONENT)
-              : 0;
+          amperes > 0 ? 1 / Peukert.carefulHours(ampereHours, amperes, Peukert.USUAL_EXPONENT) : 0;
       while (hours < until) {
         double bend = DischargeCurve.bendBelow(share);
         double toBend = lost > 0 ? (share - bend) / lost : YEAR_HOURS;

@@ -4,11 +4,11 @@ import keenward.core.electrical.Cells;
 import keenward.core.electrical.EndVoltage;
 
 /**
- * The voltage of a lead-acid cell by what is left in it. At rest a battery of 12 V shows 12.6, 12.4,
- * 12.2 and 12 V with all, three, two and one quarter left (common practice, from memory; a sealed
- * one shows up to 0.2 V more). Under load the resistance takes its share. The last tenth falls to
- * the end of discharge, so that at the 20-hour rate a cell reaches 1.75 V just when its marked
- * capacity is used up.
+ * The voltage of a lead-acid cell by what is left in it. At rest a battery of 12 V shows 12.6,
+ * 12.4, 12.2 and 12 V with all, three, two and one quarter left (common practice, from memory; a
+ * sealed one shows up to 0.2 V more). Under load the resistance takes its share. The last tenth
+ * falls to the end of discharge, so that at the 20-hour rate a cell reaches 1.75 V just when its
+ * marked capacity is used up.
  */
 public final class DischargeCurve {
   /** What to print beside a voltage. */

@@ -7,9 +7,9 @@ import keenward.core.electrical.BatteryDuty;
 import keenward.core.electrical.Explained;
 
 /**
- * A mains failure that lasts until the battery of a supply is empty: at rest as long as the strictest
- * regime wants, then in alarm, then at rest again. Without a regime that sets hours, at rest
- * throughout.
+ * A mains failure that lasts until the battery of a supply is empty: at rest as long as the
+ * strictest regime wants, then in alarm, then at rest again. Without a regime that sets hours, at
+ * rest throughout.
  *
  * @param supply name of the supply
  * @param duty what the strictest regime wants
@@ -59,8 +59,7 @@ public record Outage(
   public record Moment(double hours, double ampereHours, double share, double volts) {
 
     Moment towards(Moment to, double hours) {
-      double part =
-          to.hours == this.hours ? 0 : (hours - this.hours) / (to.hours - this.hours);
+      double part = to.hours == this.hours ? 0 : (hours - this.hours) / (to.hours - this.hours);
       return new Moment(
           hours,
           ampereHours + part * (to.ampereHours - ampereHours),

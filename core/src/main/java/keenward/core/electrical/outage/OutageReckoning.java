@@ -124,8 +124,8 @@ final class OutageReckoning {
     return supply
         .cutOff()
         .find()
-        .map(stated ->
-            Explained.known(name, "", stated.volts(), "V", "supplies / " + supply.name()))
+        .map(
+            stated -> Explained.known(name, "", stated.volts(), "V", "supplies / " + supply.name()))
         .orElseGet(() ->
             Explained.known(
                 name,
@@ -322,9 +322,7 @@ final class OutageReckoning {
           Double supplied = network.atSupply().get(state);
           Double arrives = place.volts().get(state);
           return OptionalDouble.of(
-              supplied == null || arrives == null
-                  ? Double.POSITIVE_INFINITY
-                  : supplied - arrives);
+              supplied == null || arrives == null ? Double.POSITIVE_INFINITY : supplied - arrives);
         }
       }
     }

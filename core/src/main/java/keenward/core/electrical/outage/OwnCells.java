@@ -18,7 +18,8 @@ import keenward.core.quantities.Period;
  *
  * @param nextVisit the next visit: the last one, or the installation, and the interval; empty where
  *     the plan does not say both
- * @param cells one for each device whose cell life and day of fitting are given, the first due first
+ * @param cells one for each device whose cell life and day of fitting are given, the first due
+ *     first
  * @param notAssessed radio devices of which they are not
  */
 public record OwnCells(
@@ -75,8 +76,8 @@ public record OwnCells(
         .lastVisit()
         .or(service.installed())
         .find()
-        .flatMap(last ->
-            service.interval().find().map(interval -> last.plusMonths(interval.months())));
+        .flatMap(
+            last -> service.interval().find().map(interval -> last.plusMonths(interval.months())));
   }
 
   /** Cells that still last on a day, and are due before the next visit after it. */

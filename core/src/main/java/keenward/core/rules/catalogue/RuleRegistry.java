@@ -37,10 +37,20 @@ import keenward.core.rules.loops.WrongNumberOfResistors;
 import keenward.core.rules.partitions.CommonAreaNotTied;
 import keenward.core.rules.partitions.CommonAreaOfOne;
 import keenward.core.rules.partitions.KeypadInsideOtherPartition;
+import keenward.core.rules.power.BatteriesUnlike;
+import keenward.core.rules.power.BatteryInHeat;
+import keenward.core.rules.power.BatteryOutsideTemperatures;
 import keenward.core.rules.power.BatteryTooOld;
 import keenward.core.rules.power.BatteryTooSmall;
+import keenward.core.rules.power.CellDueBeforeVisit;
+import keenward.core.rules.power.ChargerOverdrawn;
+import keenward.core.rules.power.ChargingTooFast;
+import keenward.core.rules.power.CutOffTooLow;
+import keenward.core.rules.power.DeviceDiesEarly;
 import keenward.core.rules.power.OutputOverloaded;
 import keenward.core.rules.power.RechargeTooSlow;
+import keenward.core.rules.power.StandbyEndsEarly;
+import keenward.core.rules.power.TooManyBatteries;
 import keenward.core.rules.power.VoltageTooLow;
 import keenward.core.rules.records.PastItsLife;
 import keenward.core.rules.records.RowNotPlaced;
@@ -136,6 +146,16 @@ public final class RuleRegistry {
           new BatteryTooOld(),
           new VoltageTooLow(),
           new RechargeTooSlow(),
+          new DeviceDiesEarly(),
+          new StandbyEndsEarly(),
+          new ChargerOverdrawn(),
+          new ChargingTooFast(),
+          new BatteriesUnlike(),
+          new TooManyBatteries(),
+          new BatteryOutsideTemperatures(),
+          new BatteryInHeat(),
+          new CutOffTooLow(),
+          new CellDueBeforeVisit(),
           new CablesCollapse(),
           new FedByTwoSupplies(),
           new FuseTooSmall(),

@@ -51,7 +51,7 @@ public final class BatteryTooSmall implements Rule {
                   rating: 1000 mA
                   own standby current: 120 mA
                   own alarm current: 200 mA
-                  charge current: 1000 mA
+                  charge current: 600 mA
                   battery: { capacity: 2 Ah, fitted: 2026-10-02 }
                   lowest temperature: 25 C
                   ageing factor: 1.25

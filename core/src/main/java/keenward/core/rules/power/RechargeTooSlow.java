@@ -73,6 +73,10 @@ public final class RechargeTooSlow implements Rule {
     for (PowerBudget budget : input.power().supplies()) {
       Optional<Recharge> recharge = budget.recharge();
       String name = budget.supply().name();
+      if (budget.leftForBattery().filter(left -> !(left.value() > 0)).isPresent()) {
+        // ChargerOverdrawn says so.
+        continue;
+      }
       if (recharge.isEmpty()) {
         report.notAssessed(
             PlanPath.of("supplies", name),

@@ -134,6 +134,20 @@ class RandomPlansTest {
       plan.supply(
           "Main", supply -> supply.rating("500 mA").battery("7 Ah").batteryFitted("2022-05-01"));
     }
+    if (random.nextBoolean()) {
+      plan.supply(
+          "Spare",
+          supply ->
+              supply
+                  .voltage(any(random, "6.8 V", "13.7 V", "27.4 V", "1 V"))
+                  .own(random.nextInt(3) + " mA", "200 mA")
+                  .charge("3 A")
+                  .totalCurrent(any(random, "0 mA", "1 mA", "1 A"))
+                  .battery(any(random, "0 Ah", "0.1 mAh", "7 Ah"))
+                  .batteries(1 + random.nextInt(5))
+                  .usualTemperature(any(random, "-20 C", "20 C", "45 C", "60 C"))
+                  .cutOff(any(random, "0 V", "9 V", "10.5 V", "20 V")));
+    }
     if (random.nextBoolean() && devices > 0) {
       plan.person(
           "Bo",
@@ -191,7 +205,8 @@ class RandomPlansTest {
     zone.mayBypass(random.nextBoolean());
   }
 
-  private static <T> T any(Random random, T[] values) {
+  @SafeVarargs
+  private static <T> T any(Random random, T... values) {
     return values[random.nextInt(values.length)];
   }
 }
