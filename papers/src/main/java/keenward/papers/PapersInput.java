@@ -2,11 +2,13 @@ package keenward.papers;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import keenward.core.building.Building;
 import keenward.core.building.coverage.CoverageMap;
 import keenward.core.building.walking.SiteWalks;
 import keenward.core.electrical.PowerAssessment;
+import keenward.core.electrical.outage.Outages;
 import keenward.core.plan.PlanPath;
 import keenward.core.plan.Settings;
 import keenward.core.plan.SitePlan;
@@ -23,6 +25,8 @@ import keenward.core.rules.CheckResult;
  * @param settings settings in force
  * @param check findings
  * @param power sums of supplies, batteries and cables
+ * @param outages a long mains failure for every supply
+ * @param discharges drawings of them, by the name of the supply
  * @param testPlan what to test
  * @param entering work order or entry sheet
  * @param rehearsals scenarios; the first is drawn, all are listed
@@ -39,6 +43,8 @@ public record PapersInput(
     Settings settings,
     CheckResult check,
     PowerAssessment power,
+    Outages outages,
+    Map<String, String> discharges,
     TestPlan testPlan,
     Entering entering,
     List<Rehearsed> rehearsals,
@@ -50,6 +56,7 @@ public record PapersInput(
   private static final int SHORT_HASH = 12;
 
   public PapersInput {
+    discharges = Map.copyOf(discharges);
     rehearsals = List.copyOf(rehearsals);
   }
 

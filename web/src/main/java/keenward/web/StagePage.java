@@ -2,6 +2,7 @@ package keenward.web;
 
 import java.util.List;
 import keenward.core.electrical.loop.LoopAssessment;
+import keenward.core.electrical.outage.OwnCells;
 import keenward.usecases.job.SiteJob;
 import keenward.usecases.pictures.Pictures;
 import keenward.usecases.radio.SiteRadio;
@@ -65,6 +66,16 @@ public record StagePage(String name, SiteJob job, Stage stage) {
   /** Voltages along the cables of each supply. */
   public List<Pictures.Both> voltages() {
     return Pictures.voltagesForPage(job);
+  }
+
+  /** How the battery of each supply is emptied, by its name. */
+  public Map<String, String> discharges() {
+    return Pictures.dischargesForPage(job);
+  }
+
+  /** When the cells of devices are due. */
+  public OwnCells cells() {
+    return OwnCells.of(job.site().plan());
   }
 
   /** The picture of a scenario. */

@@ -1,10 +1,13 @@
 package keenward.cli.command;
 
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import keenward.cli.json.Json;
 import keenward.cli.text.PowerText;
 import keenward.core.electrical.PowerAssessment;
+import keenward.core.electrical.outage.Outages;
+import keenward.core.plan.Settings;
 import keenward.usecases.site.BadInput;
 import keenward.usecases.site.SiteFile;
 import keenward.usecases.site.SiteFiles;
@@ -35,7 +38,11 @@ public final class PowerCommand implements Callable<Integer> {
   public Integer call() throws BadInput {
     SiteFile file = SiteFiles.load(site);
     PowerAssessment power = PowerAssessment.of(file.plan());
-    surroundings.out().print(choices.json() ? Json.power(file, power) : PowerText.of(file, power));
+    Outages outages = Outages.of(file.plan(), Settings.of(file.plan(), Map.of()), power);
+    surroundings
+        .out()
+        .print(
+            choices.json() ? Json.power(file, power, outages) : PowerText.of(file, power, outages));
     return Exit.FINE;
   }
 }

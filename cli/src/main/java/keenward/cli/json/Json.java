@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import keenward.core.building.coverage.CoverageMap;
 import keenward.core.building.coverage.DetectorView;
 import keenward.core.building.coverage.Gap;
@@ -22,6 +23,9 @@ import keenward.core.electrical.PowerBudget;
 import keenward.core.electrical.loop.Loop;
 import keenward.core.electrical.loop.LoopAssessment;
 import keenward.core.plan.Device;
+import keenward.core.electrical.outage.Outage;
+import keenward.core.electrical.outage.Outages;
+import keenward.core.electrical.outage.OwnCells;
 import keenward.core.plan.MissingFact;
 import keenward.core.plan.Point;
 import keenward.core.proof.ExpectedSignal;
@@ -67,9 +71,9 @@ public final class Json {
   }
 
   /** Sums. */
-  public static String power(SiteFile site, PowerAssessment power) {
+  public static String power(SiteFile site, PowerAssessment power, Outages outages) {
     Map<String, Object> json = head(site);
-    json.putAll(powerMap(power));
+    json.putAll(powerMap(site, power, outages));
     return text(json);
   }
 
@@ -502,7 +506,7 @@ public final class Json {
     Map<String, Object> json = head(job.site());
     json.put("asOf", job.asOf().toString());
     json.put("check", checkMap(job.site(), job.check()));
-    json.put("power", powerMap(job.power()));
+    json.put("power", powerMap(job.site(), job.power(), job.outages()));
     json.put("keyIn", keyInMap(job.keyIn()));
     json.put("rehearsal", rehearsalMap(job.rehearsal()));
     json.put("testPlan", testPlanMap(job.testPlan()));
@@ -564,26 +568,86 @@ public final class Json {
         "remedy", finding.remedy());
   }
 
-  private static Map<String, Object> powerMap(PowerAssessment power) {
-    return map(
-        "supplies", power.supplies().stream().map(Json::budget).toList(),
-        "cableRuns",
-            power.cableRuns().stream()
-                .map(run ->
-                    map(
-                        "device", run.device().name(),
-                        "cables", run.cables(),
-                        "volts", run.volts().value()))
-                .toList(),
-        "notAssessed", missing(power.notAssessed()));
+  private static Map<String, Object> powerMap(
+      SiteFile site, PowerAssessment power, Outages outages) {
+    OwnCells cells = OwnCells.of(site.plan());
+    Map<String, Object> json =
+        map(
+            "supplies", power.supplies().stream().map(Json::budget).toList(),
+            "cableRuns",
+                power.cableRuns().stream()
+                    .map(run ->
+                        map(
+                            "device", run.device().name(),
+                            "cables", run.cables(),
+                            "volts", run.volts().value()))
+                    .toList(),
+            "outages", outages.outages().stream().map(Json::outage).toList(),
+            "cells",
+                cells.cells().stream()
+                    .map(cell ->
+                        map(
+                            "device", cell.device(),
+                            "fitted", cell.fitted().toString(),
+                            "life", cell.life().written(),
+                            "due", cell.due().toString()))
+                    .toList(),
+            "notAssessed",
+                missing(
+                    Stream.of(power.notAssessed(), outages.notAssessed(), cells.notAssessed())
+                        .flatMap(List::stream)
+                        .toList()));
+    cells.nextVisit().ifPresent(day -> json.put("nextVisit", day.toString()));
+    return json;
+  }
+
+  private static Map<String, Object> outage(Outage outage) {
+    Map<String, Object> json =
+        map(
+            "supply", outage.supply(),
+            "available", explained(outage.available()),
+            "cutOff", explained(outage.cutOff()),
+            "events",
+                outage.events().stream()
+                    .map(event -> {
+                      Map<String, Object> each =
+                          map(
+                              "kind", event.kind().word(),
+                              "when", event.when(),
+                              "line", explained(event.line()));
+                      event.device().ifPresent(device -> each.put("device", device));
+                      return each;
+                    })
+                    .toList(),
+            "hourly",
+                outage.hourly().stream()
+                    .map(row ->
+                        map(
+                            "hours", row.hours(),
+                            "share", row.share(),
+                            "volts", row.volts(),
+                            "ampereHours", row.ampereHours()))
+                    .toList());
+    outage.duty().ifPresent(duty -> json.put("wantedHours", outage.wantedHours()));
+    return json;
   }
 
   private static Map<String, Object> budget(PowerBudget budget) {
-    return map(
-        "supply", budget.supply().name(),
-        "lines", budget.lines().stream().map(Json::explained).toList(),
-        "nextSize", budget.choice().map(choice -> choice.words()).orElse(""),
-        "notAssessed", missing(budget.notAssessed()));
+    Map<String, Object> json =
+        map(
+            "supply", budget.supply().name(),
+            "lines", budget.lines().stream().map(Json::explained).toList(),
+            "nextSize", budget.choice().map(choice -> choice.words()).orElse(""),
+            "notAssessed", missing(budget.notAssessed()));
+    budget
+        .recharge()
+        .ifPresent(recharge ->
+            json.put(
+                "recharge",
+                recharge.curve().stream()
+                    .map(point -> map("hours", point.hours(), "share", point.share()))
+                    .toList()));
+    return json;
   }
 
   private static Map<String, Object> explained(Explained line) {

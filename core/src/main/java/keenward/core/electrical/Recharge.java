@@ -3,6 +3,7 @@ package keenward.core.electrical;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 
 /**
@@ -47,6 +48,23 @@ public record Recharge(Explained hours, List<Point> curve, Optional<RechargeRule
     }
     double missing = 1 - FULL_CURRENT_SHARE;
     return evenly + Charger.hours(ampereHours * missing, amperes) * Math.log(missing / (1 - share));
+  }
+
+  /** When 80, 90, 95 and 99 % are back, in words. */
+  public String curveWords() {
+    return curve.stream()
+        .filter(point ->
+            point.share() == FULL_CURRENT_SHARE
+                || point.share() == 0.9
+                || point.share() == 0.95
+                || point.share() == 0.99)
+        .map(point ->
+            Figures.text(point.share() * 100, "%")
+                + " % after "
+                + hours.certainty().words()
+                + Figures.text(point.hours(), "h")
+                + " h")
+        .collect(Collectors.joining(", "));
   }
 
   private static List<Point> curve(double ampereHours, double amperes) {

@@ -102,6 +102,7 @@ public final class Keenward {
         Checks.run(input),
         input.power(),
         input.radio(),
+        input.outages(),
         Rehearser.standard(site, panel, input.building(), progress),
         keyIn(site, panel, options, progress),
         TestPlan.of(site.plan(), panel.defaults()),

@@ -5,6 +5,7 @@ import keenward.core.building.Building;
 import keenward.core.building.coverage.CoverageMap;
 import keenward.core.building.walking.SiteWalks;
 import keenward.core.electrical.PowerAssessment;
+import keenward.core.electrical.outage.Outages;
 import keenward.core.plan.Settings;
 import keenward.core.proof.TestPlan;
 import keenward.core.radio.RadioAssessment;
@@ -27,6 +28,7 @@ import keenward.usecases.site.SiteFile;
  * @param check findings
  * @param power sums of supplies, batteries and cables
  * @param radio how radio devices are heard
+ * @param outages a long mains failure for every supply
  * @param rehearsal scenarios worth seeing
  * @param keyIn order with proof, or entry sheet
  * @param testPlan what to test
@@ -43,6 +45,7 @@ public record SiteJob(
     CheckResult check,
     PowerAssessment power,
     RadioAssessment radio,
+    Outages outages,
     SiteRehearsal rehearsal,
     KeyIn keyIn,
     TestPlan testPlan,

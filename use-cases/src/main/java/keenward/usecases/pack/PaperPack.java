@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import keenward.core.dialogue.sheet.EntrySheet;
+import keenward.drawing.load.LoadOptions;
 import keenward.papers.Entering;
 import keenward.papers.Obstacle;
 import keenward.papers.Pack;
@@ -16,6 +17,7 @@ import keenward.papers.Rehearsed;
 import keenward.papers.TemplateSource;
 import keenward.usecases.job.SiteJob;
 import keenward.usecases.order.KeyIn;
+import keenward.usecases.pictures.DischargeProfiles;
 import keenward.usecases.pictures.Pictures;
 import keenward.usecases.rehearse.RehearsedScenario;
 
@@ -68,6 +70,8 @@ public final class PaperPack {
             job.settings(),
             job.check(),
             job.power(),
+            job.outages(),
+            DischargeProfiles.svg(job.outages(), LoadOptions.paper()),
             job.testPlan(),
             entering(job),
             job.rehearsal().scenarios().stream().map(PaperPack::rehearsed).toList(),

@@ -178,6 +178,11 @@ public final class Pictures {
         .toList();
   }
 
+  /** How the battery of each supply is emptied, for a page on a desk, by the supply's name. */
+  public static Map<String, String> dischargesForPage(SiteJob job) {
+    return DischargeProfiles.svg(job.outages(), LoadOptions.desk());
+  }
+
   /** The colours of drawings on a page, light and dark, as style rules. */
   public static String styles() {
     return ":root{"

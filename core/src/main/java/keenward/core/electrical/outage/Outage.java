@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import keenward.core.electrical.BatteryDuty;
 import keenward.core.electrical.Explained;
+import keenward.core.electrical.Figures;
 
 /**
  * A mains failure that lasts until the battery of a supply is empty: at rest as long as the
@@ -57,6 +58,21 @@ public record Outage(
    * @param volts of the battery
    */
   public record Moment(double hours, double ampereHours, double share, double volts) {
+
+    /** What is left in print, rounded down. */
+    public String percentInPrint() {
+      return Figures.text(Math.floor(share * 100 + 1e-9)) + " %";
+    }
+
+    /** The voltage in print, rounded down: print never shows what is not reached. */
+    public String voltsInPrint() {
+      return Figures.text(Math.floor(volts * 100 + 1e-9) / 100) + " V";
+    }
+
+    /** The charge taken out in print. */
+    public String ampereHoursInPrint() {
+      return Figures.text(Math.round(ampereHours * 100) / 100.0) + " Ah";
+    }
 
     Moment towards(Moment to, double hours) {
       double part = to.hours == this.hours ? 0 : (hours - this.hours) / (to.hours - this.hours);

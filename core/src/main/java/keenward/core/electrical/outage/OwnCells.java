@@ -71,6 +71,14 @@ public record OwnCells(
     return new OwnCells(plan.service().find().flatMap(OwnCells::nextVisit), cells, open);
   }
 
+  /** What a day means for a cell: over, before the next visit, or nothing. */
+  public String dueWords(Cell cell, LocalDate day) {
+    if (day.isAfter(cell.due())) {
+      return "over";
+    }
+    return dueBeforeNextVisit(day).contains(cell) ? "before the next visit" : "";
+  }
+
   private static Optional<LocalDate> nextVisit(Service service) {
     return service
         .lastVisit()

@@ -167,8 +167,11 @@ class OutagesTest {
     assertThat(why(site(main -> main.battery("0 Ah")))).contains("no capacity above 0 Ah");
     assertThat(why(site(main -> main.own("0 mA", "0 mA")))).contains("nothing is known to draw");
     assertThat(why(site(main -> main.voltage("1 V")))).contains("cannot be told");
-    assertThat(outages(site(main -> main).device("Eye", SIREN, each -> each.wired().draws("1 mA", "2 mA")))
-            .notAssessed())
+    assertThat(
+            outages(
+                    site(main -> main)
+                        .device("Eye", SIREN, each -> each.wired().draws("1 mA", "2 mA")))
+                .notAssessed())
         .extracting(MissingFact::lineToAdd)
         .containsExactly("minimum voltage: ... V");
   }
@@ -200,8 +203,7 @@ class OutagesTest {
                 each -> each.bus().draws("30 mA", "230 mA").alarmTime("1 min"));
     // 0.2 A less for the last 3 of 4 min: 0.01 Ah.
     assertThat(budget(whole).strictest().orElseThrow().charge().value())
-        .isCloseTo(
-            budget(early).strictest().orElseThrow().charge().value() + 0.01, within(1e-12));
+        .isCloseTo(budget(early).strictest().orElseThrow().charge().value() + 0.01, within(1e-12));
     assertThat(budget(early).strictest().orElseThrow().charge().working())
         .endsWith("0.38 A x 4/60 h - 0.2 A x 3/60 h (Sender)");
     assertThat(told(outage(early))).contains("4 h 1 min Sender is back at rest");
@@ -227,10 +229,12 @@ class OutagesTest {
     for (int index = 1; index < curve.size(); index++) {
       assertThat(curve.get(index).hours()).isGreaterThan(curve.get(index - 1).hours());
     }
-    Recharge.Point four = curve.stream().filter(each -> each.share() == 0.8).findFirst().orElseThrow();
+    Recharge.Point four =
+        curve.stream().filter(each -> each.share() == 0.8).findFirst().orElseThrow();
     assertThat(four.hours()).isCloseTo(1.1 * 7 * 0.8 / 0.5, within(1e-9));
     // 1.1 x 7 Ah x 0.2 / 0.5 A x ln(0.2 / 0.1) beyond 80 %.
-    Recharge.Point nine = curve.stream().filter(each -> each.share() == 0.9).findFirst().orElseThrow();
+    Recharge.Point nine =
+        curve.stream().filter(each -> each.share() == 0.9).findFirst().orElseThrow();
     assertThat(nine.hours() - four.hours()).isCloseTo(3.08 * Math.log(2), within(1e-9));
   }
 
@@ -276,8 +280,14 @@ class OutagesTest {
   void cellsAreDueWhenTheirLifeIsOver() {
     SitePlan plan =
         PlanBuilder.site()
-            .device("Late", DeviceKind.CONTACT, each -> each.radio().cellLife("3 y").fitted("2024-02-29"))
-            .device("Soon", DeviceKind.CONTACT, each -> each.radio().cellLife("2 y").fitted("2024-12-01"))
+            .device(
+                "Late",
+                DeviceKind.CONTACT,
+                each -> each.radio().cellLife("3 y").fitted("2024-02-29"))
+            .device(
+                "Soon",
+                DeviceKind.CONTACT,
+                each -> each.radio().cellLife("2 y").fitted("2024-12-01"))
             .device("Undated", DeviceKind.CONTACT, each -> each.radio().cellLife("2 y"))
             .service("2024-01-27", "2024-11-27", "12 months")
             .build();
@@ -285,7 +295,9 @@ class OutagesTest {
     assertThat(cells.cells())
         .extracting(each -> each.device() + " " + each.due())
         .containsExactly("Soon 2026-12-01", "Late 2027-02-28");
-    assertThat(cells.notAssessed()).extracting(MissingFact::lineToAdd).containsExactly("fitted: YYYY-MM-DD");
+    assertThat(cells.notAssessed())
+        .extracting(MissingFact::lineToAdd)
+        .containsExactly("fitted: YYYY-MM-DD");
     assertThat(cells.nextVisit()).contains(LocalDate.of(2025, 11, 27));
     assertThat(cells.dueBeforeNextVisit(LocalDate.of(2025, 1, 1))).isEmpty();
   }

@@ -48,13 +48,15 @@ class OutageRulesTest {
             "error at devices / Siren / minimum voltage: On the battery of 'Main', 'Siren' gets"
                 + " too little after ")
         .contains("ul1023 wants 4 h 4 min");
-    assertThat(findings(new DeviceDiesEarly(), siren(site(main -> main.battery("2 Ah")), "11.9 V"))).isEmpty();
+    assertThat(findings(new DeviceDiesEarly(), siren(site(main -> main.battery("2 Ah")), "11.9 V")))
+        .isEmpty();
   }
 
   @Test
   void aDeviceThatItsCablesStarveAnywayIsLeftToThatRule() {
     PlanBuilder plan =
-        siren(site(main -> main.battery("2 Ah")), "12.2 V").cable("C1", "Main", "Siren", "30 m", "0.22 mm2");
+        siren(site(main -> main.battery("2 Ah")), "12.2 V")
+            .cable("C1", "Main", "Siren", "30 m", "0.22 mm2");
     assertThat(findings(new VoltageTooLow(), plan)).hasSize(1);
     assertThat(findings(new DeviceDiesEarly(), plan)).isEmpty();
   }
@@ -71,12 +73,15 @@ class OutageRulesTest {
 
   @Test
   void aHighCutOffOrAHeavyLoadEndsTheTimeEarly() {
-    assertThat(findings(new StandbyEndsEarly(), site(main -> main.battery("2 Ah").cutOff("12.2 V"))))
+    assertThat(
+            findings(new StandbyEndsEarly(), site(main -> main.battery("2 Ah").cutOff("12.2 V"))))
         .singleElement()
         .asString()
         .startsWith("error at supplies / Main / cut off: The battery of 'Main' ends after ")
         .contains("ul1023 wants 4 h 4 min");
-    assertThat(findings(new StandbyEndsEarly(), site(main -> main.battery("2 Ah").cutOff("11.9 V")))).isEmpty();
+    assertThat(
+            findings(new StandbyEndsEarly(), site(main -> main.battery("2 Ah").cutOff("11.9 V"))))
+        .isEmpty();
     // 1.3 A x 4 h + 2 A x 4/60 h = 5.33 Ah, x 1.25 = 6.67 Ah: enough on paper, not by Peukert.
     PlanBuilder heavy = site(main -> main.own("1300 mA", "2000 mA"));
     assertThat(findings(new BatteryTooSmall(), heavy)).isEmpty();

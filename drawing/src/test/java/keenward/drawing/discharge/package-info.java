@@ -1,0 +1,4 @@
+@NullMarked
+package keenward.drawing.discharge;
+
+import org.jspecify.annotations.NullMarked;
