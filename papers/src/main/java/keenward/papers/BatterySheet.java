@@ -9,6 +9,9 @@ import keenward.core.electrical.Explained;
 import keenward.core.electrical.Figures;
 import keenward.core.electrical.LoadLine;
 import keenward.core.electrical.PowerBudget;
+import keenward.core.electrical.Recharge;
+import keenward.core.electrical.outage.Outage;
+import keenward.core.electrical.outage.OwnCells;
 import keenward.core.plan.Battery;
 import keenward.core.plan.Supply;
 import keenward.core.quantities.Quantity;
@@ -19,10 +22,16 @@ final class BatterySheet {
   private BatterySheet() {}
 
   static Sheet of(PapersInput input) {
+    OwnCells cells = OwnCells.of(input.plan());
     View view =
         new View()
             .views("supplies", input.power().supplies().stream().map(BatterySheet::supply).toList())
             .views("cables", input.power().cableRuns().stream().map(BatterySheet::cable).toList())
+            .views(
+                "outages",
+                input.outages().outages().stream().map(each -> outage(each, input)).toList())
+            .views("cells", cells.cells().stream().map(BatterySheet::cell).toList())
+            .text("next-visit", cells.nextVisit().map(Object::toString).orElse(Say.NOTHING))
             .views("missing", input.power().notAssessed().stream().map(Say::missing).toList());
     return Sheet.of("battery-sheet", "Battery sheet", "technician and inspector", view);
   }
@@ -50,7 +59,17 @@ final class BatterySheet {
     fact(facts, "Lowest temperature", Say.fact(supply.lowestTemperature().map(Quantity::written)));
     List<View> after = new ArrayList<>();
     budget.fitted().ifPresent(line -> after.add(line(line)));
-    budget.recharge().ifPresent(each -> after.add(line(each.hours())));
+    budget
+        .recharge()
+        .ifPresent(each -> {
+          after.add(line(each.hours()));
+          after.add(
+              new View()
+                  .text("name", "Charge comes back")
+                  .text("working", "")
+                  .text("result", each.curveWords())
+                  .text("source", Recharge.CURVE_SOURCE));
+        });
     budget
         .output()
         .ifPresent(each -> {
@@ -74,6 +93,31 @@ final class BatterySheet {
         .text("choice", budget.choice().map(each -> each.words()).orElse(Say.NOTHING))
         .views("after", after)
         .views("missing", budget.notAssessed().stream().map(Say::missing).toList());
+  }
+
+  private static View outage(Outage outage, PapersInput input) {
+    return new View()
+        .text("name", outage.supply())
+        .text("svg", Picture.fitted(input.discharges().get(outage.supply())))
+        .text("duty", outage.duty().map(each -> each.regime() + ": " + each.words()).orElse(""))
+        .views("lines", List.of(line(outage.available()), line(outage.cutOff())))
+        .views(
+            "events",
+            outage.events().stream()
+                .map(event ->
+                    new View()
+                        .text("when", event.when())
+                        .text("what", event.line().name())
+                        .text("working", event.line().working()))
+                .toList());
+  }
+
+  private static View cell(OwnCells.Cell cell) {
+    return new View()
+        .text("device", cell.device())
+        .text("fitted", cell.fitted().toString())
+        .text("life", cell.life().written())
+        .text("due", cell.due().toString());
   }
 
   private static String margin(Explained margin) {

@@ -7,11 +7,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import keenward.core.electrical.outage.Outage;
+import keenward.core.electrical.outage.OutageEvent;
+import keenward.core.electrical.outage.Outages;
 import keenward.core.plan.Cable;
 import keenward.core.plan.DeviceKind;
 import keenward.core.plan.Fact;
 import keenward.core.plan.PlanBuilder;
+import keenward.core.plan.Settings;
+import keenward.core.plan.SitePlan;
 import keenward.core.plan.Standard;
 import keenward.core.quantities.Conductor;
 import keenward.core.quantities.Length;
@@ -68,6 +74,43 @@ class BatteryMethodTest {
     }
     assertThat(lines.stream().map(BatteryMethodTest::withoutSource))
         .containsExactlyElementsOf(example(1));
+  }
+
+  @Test
+  void theOutageIsTheOneOnThePage() throws IOException {
+    SitePlan plan =
+        PlanBuilder.site()
+            .grade(Standard.EN50131, 2)
+            .panel(panel -> panel.sounderTime("10 min"))
+            .supply(
+                "Main",
+                main ->
+                    main.voltage("13.6 V")
+                        .own("100 mA", "150 mA")
+                        .battery("7 Ah")
+                        .batteries(2)
+                        .alike(true)
+                        .lowestTemperature("10 C"))
+            .device(
+                "Siren",
+                DeviceKind.SIREN,
+                siren -> siren.wired().draws("20 mA", "350 mA").worksFrom("10.8 V"))
+            .build();
+    Outage outage =
+        Outages.of(plan, Settings.of(plan, Map.of()), PowerAssessment.of(plan))
+            .outages()
+            .getFirst();
+    List<String> lines =
+        new ArrayList<>(List.of(withoutSource(outage.available()), withoutSource(outage.cutOff())));
+    for (OutageEvent event : outage.events()) {
+      String working = event.line().working();
+      lines.add(
+          event.when()
+              + ": "
+              + event.line().name()
+              + (working.isEmpty() ? "" : " (" + working + ")"));
+    }
+    assertThat(lines).containsExactlyElementsOf(example(2));
   }
 
   private static String withoutSource(Explained line) {
