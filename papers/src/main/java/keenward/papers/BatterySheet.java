@@ -98,7 +98,11 @@ final class BatterySheet {
   private static View outage(Outage outage, PapersInput input) {
     return new View()
         .text("name", outage.supply())
-        .text("svg", Picture.fitted(input.discharges().get(outage.supply())))
+        .text(
+            "svg",
+            Optional.ofNullable(input.discharges().get(outage.supply()))
+                .map(Picture::fitted)
+                .orElse(""))
         .text("duty", outage.duty().map(each -> each.regime() + ": " + each.words()).orElse(""))
         .views("lines", List.of(line(outage.available()), line(outage.cutOff())))
         .views(

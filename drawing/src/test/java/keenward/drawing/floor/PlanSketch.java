@@ -255,6 +255,7 @@ final class PlanSketch {
         none.inputs(),
         none.standbyCurrent(),
         none.alarmCurrent(),
+        none.alarmTime(),
         none.minimumVoltage(),
         none.coverage(),
         none.cellLife(),

@@ -120,7 +120,7 @@ public final class StandbyEndsEarly implements Rule {
             + "' ends after "
             + end.when()
             + " with "
-            + Words.number(Math.round(outage.last().share() * 100))
+            + Words.number(Math.rint(outage.last().share() * 100))
             + " % left in it, and "
             + outage.duty().orElseThrow().regime()
             + " wants "

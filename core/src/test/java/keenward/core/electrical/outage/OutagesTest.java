@@ -9,7 +9,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import java.util.function.UnaryOperator;
+import java.util.function.Consumer;
 import keenward.core.electrical.PowerAssessment;
 import keenward.core.electrical.PowerBudget;
 import keenward.core.electrical.Recharge;
@@ -33,10 +33,10 @@ class OutagesTest {
         .ageingFactor(1);
   }
 
-  private static PlanBuilder site(UnaryOperator<SupplyBuilder> facts) {
+  private static PlanBuilder site(Consumer<SupplyBuilder> facts) {
     return PlanBuilder.site()
         .regime(Standard.UL1023)
-        .supply("Main", supply -> facts.apply(usual(supply)));
+        .supply("Main", supply -> facts.accept(usual(supply)));
   }
 
   private static PowerBudget budget(PlanBuilder plan) {
@@ -110,7 +110,7 @@ class OutagesTest {
   @Test
   void aCableTakesItsShareSoThatTheDeviceBehindItDiesFirst() {
     PlanBuilder plan =
-        site(main -> main)
+        site(main -> {})
             .device("Near", SIREN, each -> each.wired().draws("20 mA", "90 mA").worksFrom("11 V"))
             .device("Far", SIREN, each -> each.wired().draws("20 mA", "90 mA").worksFrom("11 V"))
             .cable("C1", "Main", "Far", "200 m", "0.22 mm2");
@@ -155,7 +155,7 @@ class OutagesTest {
   @Test
   void theUnknownMakesTimesAtMost() {
     assertThat(
-            outage(site(main -> main).device("Reader", COMMUNICATOR, each -> each.bus()))
+            outage(site(main -> {}).device("Reader", COMMUNICATOR, each -> each.bus()))
                 .events()
                 .getLast()
                 .when())
@@ -169,7 +169,7 @@ class OutagesTest {
     assertThat(why(site(main -> main.voltage("1 V")))).contains("cannot be told");
     assertThat(
             outages(
-                    site(main -> main)
+                    site(main -> {})
                         .device("Eye", SIREN, each -> each.wired().draws("1 mA", "2 mA")))
                 .notAssessed())
         .extracting(MissingFact::lineToAdd)
@@ -193,10 +193,10 @@ class OutagesTest {
   @Test
   void aDeviceThatStopsEarlySavesCharge() {
     PlanBuilder whole =
-        site(main -> main)
+        site(main -> {})
             .device("Sender", COMMUNICATOR, each -> each.bus().draws("30 mA", "230 mA"));
     PlanBuilder early =
-        site(main -> main)
+        site(main -> {})
             .device(
                 "Sender",
                 COMMUNICATOR,
@@ -240,7 +240,7 @@ class OutagesTest {
 
   @Test
   void rowsFollowTheDischarge() {
-    Outage outage = outage(site(main -> main));
+    Outage outage = outage(site(main -> {}));
     List<Outage.Moment> rows = outage.hourly();
     assertThat(rows.getFirst().share()).isEqualTo(1);
     assertThat(rows.getLast()).isEqualTo(outage.last());
