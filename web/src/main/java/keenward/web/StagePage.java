@@ -1,6 +1,7 @@
 package keenward.web;
 
 import java.util.List;
+import java.util.Map;
 import keenward.core.electrical.loop.LoopAssessment;
 import keenward.core.electrical.outage.OwnCells;
 import keenward.usecases.job.SiteJob;
