@@ -70,7 +70,7 @@ public record StagePage(String name, SiteJob job, Stage stage) {
   }
 
   /** How the battery of each supply is emptied, by its name. */
-  public Map<String, String> discharges() {
+  public Map<String, Pictures.Both> discharges() {
     return Pictures.dischargesForPage(job);
   }
 

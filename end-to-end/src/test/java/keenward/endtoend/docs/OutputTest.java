@@ -105,7 +105,7 @@ class OutputTest {
 
   @Test
   void power() throws IOException {
-    assertThat(printed("power", BAKERY, kiosk(), bare())).isEqualTo(documented("power"));
+    assertThat(printed("power", BAKERY, BOATHOUSE, kiosk(), bare())).isEqualTo(documented("power"));
   }
 
   @Test

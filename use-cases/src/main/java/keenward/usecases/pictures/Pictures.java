@@ -179,8 +179,14 @@ public final class Pictures {
   }
 
   /** How the battery of each supply is emptied, for a page on a desk, by the supply's name. */
-  public static Map<String, String> dischargesForPage(SiteJob job) {
-    return DischargeProfiles.svg(job.outages(), LoadOptions.desk());
+  public static Map<String, Both> dischargesForPage(SiteJob job) {
+    Map<String, Both> drawings = new LinkedHashMap<>();
+    Map<String, String> narrow =
+        DischargeProfiles.svg(job.outages(), LoadOptions.phone().idPrefix("phone-"));
+    DischargeProfiles.svg(job.outages(), LoadOptions.wide().idPrefix("desk-"))
+        .forEach((supply, wide) ->
+            drawings.put(supply, new Both(supply, wide, narrow.getOrDefault(supply, wide))));
+    return drawings;
   }
 
   /** The colours of drawings on a page, light and dark, as style rules. */
