@@ -144,4 +144,13 @@ class DischargeTest {
           .isLessThanOrEqualTo(Peukert.carefulHours(capacity, load / 1000, 1.15) + 1e-9);
     }
   }
+
+  @Test
+  void aVoltageThatBeginsBelowALimitFellAtOnceAndNotBefore() {
+    Outage.Moment from = new Outage.Moment(1, 0, 1, 12);
+    Outage.Moment to = new Outage.Moment(2, 1, 0.5, 11);
+    assertThat(Discharge.fallsBelow(from, to, 12.2)).hasValue(1);
+    assertThat(Discharge.fallsBelow(from, to, 11.75)).hasValue(1.25);
+    assertThat(Discharge.fallsBelow(from, to, 11)).isEmpty();
+  }
 }
