@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import keenward.core.dialogue.sheet.EntrySheet;
-import keenward.drawing.load.LoadOptions;
 import keenward.papers.Entering;
 import keenward.papers.Obstacle;
 import keenward.papers.Pack;
@@ -17,7 +16,6 @@ import keenward.papers.Rehearsed;
 import keenward.papers.TemplateSource;
 import keenward.usecases.job.SiteJob;
 import keenward.usecases.order.KeyIn;
-import keenward.usecases.pictures.DischargeProfiles;
 import keenward.usecases.pictures.Pictures;
 import keenward.usecases.rehearse.RehearsedScenario;
 
@@ -71,7 +69,7 @@ public final class PaperPack {
             job.check(),
             job.power(),
             job.outages(),
-            DischargeProfiles.svg(job.outages(), LoadOptions.paper()),
+            Pictures.dischargesForPaper(job),
             job.testPlan(),
             entering(job),
             job.rehearsal().scenarios().stream().map(PaperPack::rehearsed).toList(),

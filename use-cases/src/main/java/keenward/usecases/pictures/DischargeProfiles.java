@@ -1,28 +1,20 @@
 package keenward.usecases.pictures;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import keenward.core.electrical.outage.Outage;
 import keenward.core.electrical.outage.OutageEvent;
 import keenward.core.electrical.outage.Outages;
-import keenward.drawing.discharge.DischargeDrawing;
 import keenward.drawing.discharge.DischargeProfile;
-import keenward.drawing.load.LoadOptions;
 
 /** Draws how batteries are emptied. */
 public final class DischargeProfiles {
 
   private DischargeProfiles() {}
 
-  /** A drawing for each outage, by the name of its supply. */
-  public static Map<String, String> svg(Outages outages, LoadOptions options) {
-    Map<String, String> drawings = new LinkedHashMap<>();
-    for (Outage outage : outages.outages()) {
-      drawings.put(outage.supply(), DischargeDrawing.svg(profile(outage), options));
-    }
-    return drawings;
+  /** One profile for each outage. */
+  public static List<DischargeProfile> of(Outages outages) {
+    return outages.outages().stream().map(DischargeProfiles::profile).toList();
   }
 
   private static DischargeProfile profile(Outage outage) {

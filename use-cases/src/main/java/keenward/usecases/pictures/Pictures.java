@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import keenward.core.building.coverage.CoverageMap;
 import keenward.core.building.placing.Suggestion;
 import keenward.core.building.walking.SiteWalk;
@@ -18,6 +19,8 @@ import keenward.core.rehearsal.scenario.Row;
 import keenward.core.rehearsal.scenario.RowKind;
 import keenward.core.rehearsal.scenario.Timeline;
 import keenward.core.rules.Finding;
+import keenward.drawing.discharge.DischargeDrawing;
+import keenward.drawing.discharge.DischargeProfile;
 import keenward.drawing.floor.FloorDrawing;
 import keenward.drawing.floor.FloorMark;
 import keenward.drawing.floor.FloorOptions;
@@ -170,23 +173,35 @@ public final class Pictures {
   /** Voltages along the cables of each supply for a page. */
   public static List<Both> voltagesForPage(SiteJob job) {
     return VoltageProfiles.of(job.site().plan(), job.power()).stream()
-        .map(profile ->
-            new Both(
-                profile.supply(),
-                VoltageDrawing.svg(profile, LoadOptions.wide().idPrefix("desk-")),
-                VoltageDrawing.svg(profile, LoadOptions.phone().idPrefix("phone-"))))
+        .map(profile -> graph(profile.supply(), options -> VoltageDrawing.svg(profile, options)))
         .toList();
   }
 
-  /** How the battery of each supply is emptied, for a page on a desk, by the supply's name. */
+  /** How the battery of each supply is emptied, for a page, by the supply's name. */
   public static Map<String, Both> dischargesForPage(SiteJob job) {
     Map<String, Both> drawings = new LinkedHashMap<>();
-    Map<String, String> narrow =
-        DischargeProfiles.svg(job.outages(), LoadOptions.phone().idPrefix("phone-"));
-    DischargeProfiles.svg(job.outages(), LoadOptions.wide().idPrefix("desk-"))
-        .forEach((supply, wide) ->
-            drawings.put(supply, new Both(supply, wide, narrow.getOrDefault(supply, wide))));
+    for (DischargeProfile profile : DischargeProfiles.of(job.outages())) {
+      drawings.put(
+          profile.supply(),
+          graph(profile.supply(), options -> DischargeDrawing.svg(profile, options)));
+    }
     return drawings;
+  }
+
+  /** The same for paper. */
+  public static Map<String, String> dischargesForPaper(SiteJob job) {
+    Map<String, String> drawings = new LinkedHashMap<>();
+    for (DischargeProfile profile : DischargeProfiles.of(job.outages())) {
+      drawings.put(profile.supply(), DischargeDrawing.svg(profile, LoadOptions.paper()));
+    }
+    return drawings;
+  }
+
+  private static Both graph(String name, Function<LoadOptions, String> drawn) {
+    return new Both(
+        name,
+        drawn.apply(LoadOptions.wide().idPrefix("desk-")),
+        drawn.apply(LoadOptions.phone().idPrefix("phone-")));
   }
 
   /** The colours of drawings on a page, light and dark, as style rules. */
