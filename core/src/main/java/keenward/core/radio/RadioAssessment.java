@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import keenward.core.building.Building;
 import keenward.core.building.plane.Polygons;
 import keenward.core.plan.Device;
@@ -53,7 +54,8 @@ public final class RadioAssessment {
   private final List<RadioRoute> routes = new ArrayList<>();
   private final List<Supervision> supervised = new ArrayList<>();
   private final List<Device> onNoFrequency = new ArrayList<>();
-  private final Set<MissingFact> notAssessed = new LinkedHashSet<>();
+  private final Set<MissingFact> levelsNotAssessed = new LinkedHashSet<>();
+  private final Set<MissingFact> checkInsNotAssessed = new LinkedHashSet<>();
   private final List<Fit.Sample> samples;
   private final Fit fit;
 
@@ -111,7 +113,7 @@ public final class RadioAssessment {
 
   private void findStations() {
     if (listeners.stream().noneMatch(each -> each.kind() == DeviceKind.RECEIVER)) {
-      notAssessed.add(
+      levelsNotAssessed.add(
           new MissingFact(
               PlanPath.of("devices"),
               "whether radio devices are heard, since the plan names no receiver; one inside the panel is a device too",
@@ -152,7 +154,7 @@ public final class RadioAssessment {
     if (megahertz == null) {
       miss(traits, "on which frequency " + subject(device) + " works", "frequency: 868.3 MHz");
     } else if (megahertz < LEAST_MEGAHERTZ || megahertz > MOST_MEGAHERTZ) {
-      notAssessed.add(
+      levelsNotAssessed.add(
           new MissingFact(
               traits,
               "the radio of "
@@ -186,7 +188,11 @@ public final class RadioAssessment {
   }
 
   private void miss(PlanPath place, String what, String line) {
-    notAssessed.add(new MissingFact(place, "the plan does not say " + what, line));
+    levelsNotAssessed.add(notSaid(place, what, line));
+  }
+
+  private static MissingFact notSaid(PlanPath place, String what, String line) {
+    return new MissingFact(place, "the plan does not say " + what, line);
   }
 
   /** Types state most of what is missing: said once for all of a type. */
@@ -214,7 +220,7 @@ public final class RadioAssessment {
         }
         RadioPath path = building.at(sender.megahertz()).path(sender.spot(), listener.spot());
         if (path.open().isPresent()) {
-          notAssessed.add(path.open().get());
+          levelsNotAssessed.add(path.open().get());
         } else {
           links.add(
               new RadioLink(
@@ -283,10 +289,11 @@ public final class RadioAssessment {
     Optional<Double> checkIn = checkInSeconds(device);
     double window = settings.get(Setting.RADIO_SUPERVISION).value() / 1000.0;
     if (checkIn.isEmpty()) {
-      miss(
-          traits(device),
-          "how often " + subject(device) + " reports that it is there",
-          "check-in: 15 min");
+      checkInsNotAssessed.add(
+          notSaid(
+              traits(device),
+              "how often " + subject(device) + " reports that it is there",
+              "check-in: 15 min"));
     } else if (window > 0) {
       double others =
           sending.stream()
@@ -308,14 +315,9 @@ public final class RadioAssessment {
   }
 
   private static List<Double> margins(RadioRoute route) {
-    List<Double> margins = new ArrayList<>();
-    for (RadioLink link : route.links()) {
-      margins.add(
-          link.measured()
-              .map(level -> level - link.sensitivityDecibelMilliwatts())
-              .orElse(link.marginDecibels()));
-    }
-    return margins;
+    return route.links().stream()
+        .map(link -> link.measuredMarginDecibels().orElse(link.marginDecibels()))
+        .toList();
   }
 
   /** Whether the plan has any device that sends by radio, fobs and repeaters left out. */
@@ -343,9 +345,19 @@ public final class RadioAssessment {
     return List.copyOf(onNoFrequency);
   }
 
-  /** What the plan does not say. */
+  /** What the plan does not say of levels. */
+  public List<MissingFact> levelsNotAssessed() {
+    return List.copyOf(levelsNotAssessed);
+  }
+
+  /** What it does not say of check-ins. */
+  public List<MissingFact> checkInsNotAssessed() {
+    return List.copyOf(checkInsNotAssessed);
+  }
+
+  /** Both. */
   public List<MissingFact> notAssessed() {
-    return List.copyOf(notAssessed);
+    return Stream.concat(levelsNotAssessed.stream(), checkInsNotAssessed.stream()).toList();
   }
 
   /** The model refitted to what was measured; empty with too few measurements. */

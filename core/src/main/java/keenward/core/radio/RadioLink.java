@@ -77,6 +77,11 @@ public record RadioLink(
     return sender.measuredLevel().map(level -> level.decibelMilliwatts()).find();
   }
 
+  /** How far the level that was measured lies above the sensitivity. */
+  public Optional<Double> measuredMarginDecibels() {
+    return measured().map(level -> level - sensitivityDecibelMilliwatts);
+  }
+
   /** The sum, line by line; a second opinion last. */
   public List<Explained> lines() {
     List<Explained> lines = new ArrayList<>();

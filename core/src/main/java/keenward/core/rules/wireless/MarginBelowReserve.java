@@ -99,8 +99,7 @@ public final class MarginBelowReserve implements Rule {
   @Override
   public void check(CheckInput input, Report report) {
     RadioAssessment radio = input.radio();
-    input.radio().notAssessed().stream()
-        .filter(missing -> !missing.lineToAdd().startsWith("check-in"))
+    radio.levelsNotAssessed().stream()
         .findFirst()
         .ifPresent((MissingFact missing) -> report.notAssessed(missing));
     for (RadioRoute route : radio.routes()) {

@@ -1,6 +1,7 @@
 package keenward.core.rules.wireless;
 
 import java.util.List;
+import java.util.Optional;
 import keenward.core.plan.PlanPath;
 import keenward.core.radio.RadioLink;
 import keenward.core.radio.RadioRoute;
@@ -93,12 +94,12 @@ public final class MeasuredLevelWeak implements Rule {
   public void check(CheckInput input, Report report) {
     for (RadioRoute route : input.radio().routes()) {
       RadioLink link = route.links().getFirst();
-      if (link.measured().isEmpty()) {
+      Optional<Double> margin = link.measuredMarginDecibels();
+      if (margin.isEmpty()) {
         continue;
       }
       report.judged();
-      double margin = link.measured().get() - link.sensitivityDecibelMilliwatts();
-      if (margin < LEAST_DECIBELS) {
+      if (margin.get() < LEAST_DECIBELS) {
         String device = link.sender().name();
         report.found(
             PlanPath.of("devices", device, "measured level"),
@@ -107,7 +108,7 @@ public final class MeasuredLevelWeak implements Rule {
                 + "' was seen to hear '"
                 + device
                 + "' only "
-                + Words.number(margin)
+                + Words.number(margin.get())
                 + " dB over its sensitivity; 10 dB are usual.",
             "Move one of them by half a metre and measure again; else add a repeater.",
             Involved.devices(List.of(device, link.listener().name())));

@@ -95,8 +95,7 @@ public final class TooFewCheckIns implements Rule {
   @Override
   public void check(CheckInput input, Report report) {
     RadioAssessment radio = input.radio();
-    radio.notAssessed().stream()
-        .filter(missing -> missing.lineToAdd().startsWith("check-in"))
+    radio.checkInsNotAssessed().stream()
         .findFirst()
         .ifPresent((MissingFact missing) -> report.notAssessed(missing));
     for (Supervision each : radio.supervised()) {
