@@ -172,9 +172,7 @@ final class BatterySheet {
         .text("cables", Say.list(run.cables()))
         .text("volts", run.volts().result())
         .text("minimum", Say.fact(run.minimum().map(Quantity::written)))
-        .flag(
-            "low",
-            run.minimum().find().map(least -> run.volts().value() < least.volts()).orElse(false))
+        .flag("low", run.isTooLow())
         .views("lines", run.lines().stream().map(BatterySheet::line).toList());
   }
 }

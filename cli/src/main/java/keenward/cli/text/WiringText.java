@@ -1,9 +1,7 @@
 package keenward.cli.text;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import keenward.core.electrical.CableNetwork;
 import keenward.core.electrical.CableRun;
 import keenward.core.electrical.CableState;
@@ -26,15 +24,13 @@ public final class WiringText {
     if (power.networks().isEmpty()) {
       page.line("No cable of which the plan says enough: from, to, length, conductor.");
     }
-    Map<String, List<CableNetwork>> bySupply = new LinkedHashMap<>();
-    for (CableNetwork network : power.networks()) {
-      bySupply.computeIfAbsent(network.supply(), name -> new ArrayList<>()).add(network);
-    }
-    bySupply.forEach((supply, networks) -> {
-      page.gap().line("From " + supply);
-      cables(page, networks);
-      networks.forEach(network -> notes(page, network));
-    });
+    power
+        .networksBySupply()
+        .forEach((supply, networks) -> {
+          page.gap().line("From " + supply);
+          cables(page, networks);
+          networks.forEach(network -> notes(page, network));
+        });
     if (!power.networks().isEmpty()) {
       page.heading("Voltage at each place");
       places(page, power);

@@ -61,7 +61,7 @@ record CableCircuit(int cells, List<String> nodes, List<Wire> wires, List<Hung> 
   Optional<CableCircuit> without(Wire broken) {
     List<Wire> left = wires.stream().filter(wire -> !wire.equals(broken)).toList();
     CableCircuit circuit = new CableCircuit(cells, nodes, left, loads);
-    return circuit.isConnected() ? Optional.of(circuit) : Optional.empty();
+    return circuit.ways().size() == nodes.size() ? Optional.of(circuit) : Optional.empty();
   }
 
   /** What it settles to; empty when the loads get no steady voltage. */
@@ -90,28 +90,6 @@ record CableCircuit(int cells, List<String> nodes, List<Wire> wires, List<Hung> 
       }
     }
     return drawn;
-  }
-
-  private boolean isConnected() {
-    boolean[] isReached = new boolean[nodes.size()];
-    isReached[0] = true;
-    boolean hasGrown = true;
-    while (hasGrown) {
-      hasGrown = false;
-      for (Wire wire : wires) {
-        if (isReached[wire.from()] != isReached[wire.to()]) {
-          isReached[wire.from()] = true;
-          isReached[wire.to()] = true;
-          hasGrown = true;
-        }
-      }
-    }
-    for (boolean each : isReached) {
-      if (!each) {
-        return false;
-      }
-    }
-    return true;
   }
 
   /** Current from a cable's near end to its far end, in milliamperes. */

@@ -85,10 +85,10 @@ public record CableNetwork(
       return Figures.text(Math.round(metres * 10) / 10.0) + " m";
     }
 
-    /** Voltage in a state in print, rounded down: print never shows what is not reached. */
+    /** Voltage in a state in print, rounded down. */
     public String voltsInPrint(CableState state) {
       Double found = volts.get(state);
-      return found == null ? "none" : Figures.text(Math.floor(found * 100) / 100) + " V";
+      return found == null ? "none" : Figures.voltsReached(found);
     }
   }
 

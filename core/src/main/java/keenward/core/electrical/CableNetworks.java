@@ -25,7 +25,6 @@ import keenward.core.plan.MissingFact;
 import keenward.core.plan.PlanPath;
 import keenward.core.plan.SitePlan;
 import keenward.core.plan.Supply;
-import keenward.core.quantities.Voltage;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -69,7 +68,7 @@ final class CableNetworks {
     CableNetworks search = new CableNetworks(plan, budgets);
     Map<Supply, Set<String>> fed = new LinkedHashMap<>();
     for (Supply supply : plan.supplies()) {
-      fed.put(supply, search.reach(supply.name()));
+      fed.put(supply, Feeds.reach(plan, supply.name()));
     }
     fed.forEach((supply, reached) ->
         reached.forEach(node ->
@@ -88,23 +87,6 @@ final class CableNetworks {
         List.copyOf(search.runs),
         search.shared,
         List.copyOf(search.open));
-  }
-
-  private Set<String> reach(String supply) {
-    Set<String> reached = new LinkedHashSet<>(List.of(supply));
-    List<String> next = new ArrayList<>(reached);
-    while (!next.isEmpty()) {
-      for (Cable cable : leaving(next.removeFirst())) {
-        if (reached.add(cable.to())) {
-          next.add(cable.to());
-        }
-      }
-    }
-    return reached;
-  }
-
-  private List<Cable> leaving(String node) {
-    return plan.cables().stream().filter(cable -> cable.from().equals(node)).toList();
   }
 
   /** Cables fed by a supply, grouped by what hangs together without the supply itself. */
@@ -160,8 +142,7 @@ final class CableNetworks {
       }
       return;
     }
-    OptionalInt cells =
-        supply.voltage().find().map(Voltage::volts).map(Cells::of).orElse(OptionalInt.empty());
+    OptionalInt cells = Cells.of(supply);
     if (cells.isEmpty()) {
       for (String device : devicesOn(cables)) {
         notAssessed(

@@ -34,6 +34,11 @@ public record CableRun(
     remedies = List.copyOf(remedies);
   }
 
+  /** Whether less arrives than the device needs, as far as that is known. */
+  public boolean isTooLow() {
+    return minimum().find().filter(least -> volts.value() < least.volts()).isPresent();
+  }
+
   /** Least voltage at which the device works, as stated. */
   public Fact<Voltage> minimum() {
     return device.traits().minimumVoltage();

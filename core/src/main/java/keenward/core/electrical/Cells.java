@@ -1,6 +1,7 @@
 package keenward.core.electrical;
 
 import java.util.OptionalInt;
+import keenward.core.plan.Supply;
 
 /**
  * The lead-acid cells of a supply's battery, told from its charging voltage, and what a cell gives:
@@ -19,6 +20,11 @@ public final class Cells {
   private static final int[] USUAL = {3, 6, 12};
 
   private Cells() {}
+
+  /** Number of cells of a supply's battery; empty while its voltage is not known or unusual. */
+  public static OptionalInt of(Supply supply) {
+    return supply.voltage().find().map(each -> of(each.volts())).orElse(OptionalInt.empty());
+  }
 
   /** Number of cells for a supply voltage; empty when it fits no usual battery. */
   public static OptionalInt of(double supplyVolts) {

@@ -1,8 +1,8 @@
 package keenward.core.electrical;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -111,24 +111,23 @@ public final class Feeds {
   private static Map<String, String> byCable(SitePlan plan) {
     Map<String, String> supplyOf = new LinkedHashMap<>();
     for (Supply supply : plan.supplies()) {
-      follow(supply.name(), plan.cables(), supplyOf);
+      reach(plan, supply.name()).forEach(place -> supplyOf.putIfAbsent(place, supply.name()));
     }
     return supplyOf;
   }
 
-  private static void follow(String supply, List<Cable> cables, Map<String, String> found) {
-    Set<String> seen = new HashSet<>();
-    List<String> next = new ArrayList<>(List.of(supply));
+  /** A supply and the places that cables lead to from it, nearest first. */
+  static Set<String> reach(SitePlan plan, String supply) {
+    Set<String> reached = new LinkedHashSet<>(List.of(supply));
+    List<String> next = new ArrayList<>(reached);
     while (!next.isEmpty()) {
-      String from = next.removeLast();
-      if (seen.add(from)) {
-        for (Cable cable : cables) {
-          if (cable.from().equals(from)) {
-            found.putIfAbsent(cable.to(), supply);
-            next.add(cable.to());
-          }
+      String from = next.removeFirst();
+      for (Cable cable : plan.cables()) {
+        if (cable.from().equals(from) && reached.add(cable.to())) {
+          next.add(cable.to());
         }
       }
     }
+    return reached;
   }
 }

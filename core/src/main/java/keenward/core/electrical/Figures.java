@@ -29,6 +29,11 @@ public final class Figures {
     return text(number, coarse ? COARSE_DECIMALS : DECIMALS);
   }
 
+  /** Volts rounded down to hundredths: print never shows what is not reached. */
+  public static String voltsReached(double volts) {
+    return text(Math.floor(volts * 100) / 100) + " V";
+  }
+
   private static String text(double number, int decimals) {
     BigDecimal rounded =
         BigDecimal.valueOf(number).round(SIGNIFICANT).setScale(decimals, RoundingMode.HALF_UP);

@@ -42,6 +42,15 @@ public record PowerAssessment(
     notAssessed = List.copyOf(notAssessed);
   }
 
+  /** The networks of each supply that has any, by its name. */
+  public Map<String, List<CableNetwork>> networksBySupply() {
+    Map<String, List<CableNetwork>> bySupply = new LinkedHashMap<>();
+    for (CableNetwork network : networks) {
+      bySupply.computeIfAbsent(network.supply(), name -> new ArrayList<>()).add(network);
+    }
+    return bySupply;
+  }
+
   /** Assesses a plan. */
   public static PowerAssessment of(SitePlan plan) {
     if (plan.supplies().isEmpty()) {

@@ -10,6 +10,6 @@ public record Remedy(String words, double volts) {
 
   /** The change with its figure. */
   public String text() {
-    return words + ": " + Figures.text(Math.floor(volts * 100) / 100) + " V";
+    return words + ": " + Figures.voltsReached(volts);
   }
 }

@@ -2,7 +2,6 @@ package keenward.usecases.pictures;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,11 +20,7 @@ public final class VoltageProfiles {
 
   /** One profile for each supply that has networks. */
   public static List<VoltageProfile> of(SitePlan plan, PowerAssessment power) {
-    Map<String, List<CableNetwork>> bySupply = new LinkedHashMap<>();
-    for (CableNetwork network : power.networks()) {
-      bySupply.computeIfAbsent(network.supply(), name -> new ArrayList<>()).add(network);
-    }
-    return bySupply.entrySet().stream()
+    return power.networksBySupply().entrySet().stream()
         .map(each -> profile(plan, each.getKey(), each.getValue()))
         .toList();
   }

@@ -2,6 +2,7 @@ package keenward.core.electrical.outage;
 
 import keenward.core.electrical.Cells;
 import keenward.core.electrical.EndVoltage;
+import keenward.core.electrical.Peukert;
 
 /**
  * The voltage of a lead-acid cell by what is left in it. At rest a battery of 12 V shows 12.6,
@@ -22,10 +23,9 @@ public final class DischargeCurve {
    */
   static final double OHM_AMPERE_HOURS = 0.06;
 
-  private static final double RATED_HOURS = 20;
   private static final double[] SHARE = {0, 0.1, 0.25, 0.5, 0.75, 1};
   private static final double[] VOLTS = {
-    EndVoltage.VOLTS_A_CELL + OHM_AMPERE_HOURS / RATED_HOURS,
+    EndVoltage.VOLTS_A_CELL + OHM_AMPERE_HOURS / Peukert.RATED_HOURS,
     1.96,
     2.0,
     12.2 / 6,

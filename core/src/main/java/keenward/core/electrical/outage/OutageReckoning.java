@@ -67,8 +67,7 @@ final class OutageReckoning {
 
   Optional<Outage> reckon() {
     Optional<Explained> fitted = budget.fitted().filter(each -> each.value() > 0);
-    Optional<Voltage> voltage = supply.voltage().find();
-    OptionalInt cells = voltage.map(each -> Cells.of(each.volts())).orElse(OptionalInt.empty());
+    OptionalInt cells = Cells.of(supply);
     if (fitted.isEmpty()) {
       missing("since no capacity above 0 Ah is given", "battery: { capacity: ... Ah }");
       return Optional.empty();

@@ -80,11 +80,10 @@ public final class CablesCollapse implements Rule {
   @Override
   public void check(CheckInput input, Report report) {
     for (CableNetwork network : input.power().networks()) {
+      report.judged();
       if (network.collapsed().isEmpty()) {
-        report.judged();
         continue;
       }
-      report.judged();
       List<String> states = network.collapsed().stream().sorted().map(CableState::words).toList();
       report.found(
           PlanPath.of("cables", network.cables().getFirst().cable().name()),

@@ -76,8 +76,7 @@ public final class CutOffTooLow implements Rule {
         continue;
       }
       PlanPath place = PlanPath.of("supplies", supply.name(), "cut off");
-      OptionalInt cells =
-          supply.voltage().find().map(each -> Cells.of(each.volts())).orElse(OptionalInt.empty());
+      OptionalInt cells = Cells.of(supply);
       if (cells.isEmpty()) {
         report.notAssessed(
             place,

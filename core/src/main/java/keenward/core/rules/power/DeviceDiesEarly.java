@@ -3,6 +3,7 @@ package keenward.core.rules.power;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import keenward.core.electrical.CableRun;
 import keenward.core.electrical.outage.Outage;
 import keenward.core.electrical.outage.OutageEvent;
 import keenward.core.plan.PlanPath;
@@ -103,12 +104,7 @@ public final class DeviceDiesEarly implements Rule {
     input.outages().notAssessed().forEach(report::notAssessed);
     Set<String> tooLowAnyway =
         input.power().cableRuns().stream()
-            .filter(run ->
-                run.isCollapsed()
-                    || run.minimum()
-                        .find()
-                        .filter(least -> run.volts().value() < least.volts())
-                        .isPresent())
+            .filter(CableRun::isTooLow)
             .map(run -> run.device().name())
             .collect(Collectors.toSet());
     for (Outage outage : input.outages().outages()) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import keenward.core.electrical.CableRun;
 import keenward.core.electrical.Certainty;
+import keenward.core.electrical.Figures;
 import keenward.core.electrical.Remedy;
 import keenward.core.plan.PlanPath;
 import keenward.core.quantities.Voltage;
@@ -99,7 +100,7 @@ public final class VoltageTooLow implements Rule {
         continue;
       }
       double arrives = run.volts().value();
-      if (arrives >= minimum.get().volts() && run.volts().certainty() != Certainty.KNOWN) {
+      if (!run.isTooLow() && run.volts().certainty() != Certainty.KNOWN) {
         report.notAssessed(
             PlanPath.of("devices", run.device().name()),
             "whether '"
@@ -111,15 +112,15 @@ public final class VoltageTooLow implements Rule {
         continue;
       }
       report.judged();
-      if (arrives < minimum.get().volts()) {
+      if (run.isTooLow()) {
         report.found(
             place,
             "At '"
                 + run.device().name()
                 + "' "
                 + run.volts().certainty().words()
-                + Words.number(Math.floor(arrives * 100) / 100)
-                + " V arrive from '"
+                + Figures.voltsReached(arrives)
+                + " arrive from '"
                 + run.supply()
                 + "' through "
                 + Words.names(run.cables())
